@@ -1,0 +1,23 @@
+# One folder, one library: pumpwright_<folder> from every .cpp in the folder, linking only what is named.
+function(folder_library folder)
+    file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp)
+    if(sources)
+        add_library(pumpwright_${folder} STATIC ${sources})
+        target_include_directories(pumpwright_${folder} PUBLIC ${PROJECT_SOURCE_DIR})
+        target_link_libraries(pumpwright_${folder} PUBLIC ${ARGN} PRIVATE project_warnings)
+    else()
+        add_library(pumpwright_${folder} INTERFACE)
+        target_include_directories(pumpwright_${folder} INTERFACE ${PROJECT_SOURCE_DIR})
+        target_link_libraries(pumpwright_${folder} INTERFACE ${ARGN})
+    endif()
+endfunction()
+
+# One test program per mirrored folder: <name> from every *_test.cpp in the folder, each case known to ctest as one run.
+function(folder_tests name)
+    file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*_test.cpp)
+    if(sources)
+        add_executable(${name} ${sources})
+        target_link_libraries(${name} PRIVATE tests_support ${ARGN} project_warnings)
+        add_test(NAME ${name} COMMAND ${name} WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
+    endif()
+endfunction()
