@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/checks/finding.h"
+#include "core/simulate/drive.h"
+
+#include <QObject>
+
+#include <memory>
+#include <vector>
+
+namespace pumpwright {
+
+class Document;
+
+/// Findings and drive of the circuit as it stands, computed on another thread after each edit. A run that an
+/// edit has overtaken is cancelled and its result never shown.
+class Analysis final : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Analysis(Document& document, QObject* parent = nullptr);
+    ~Analysis() override;
+
+    /// Findings of the latest finished check; those of the rules that need no drive come first, the rest
+    /// follow.
+    const std::vector<Finding>& findings() const { return m_findings; }
+    /// The latest finished drive, or null before the first.
+    std::shared_ptr<const DriveResult> drive() const { return m_drive; }
+    bool isRunning() const;
+
+    /// The instant of the drive that canvas and chart show.
+    double cursor_s() const { return m_cursor_s; }
+    void setCursor(double time_s);
+
+Q_SIGNALS:
+    void findingsChanged();
+    void driveChanged();
+    void runningChanged(bool running);
+    void cursorMoved(double time_s);
+
+private:
+    class Worker;
+
+    std::unique_ptr<Worker> m_worker;
+    std::vector<Finding> m_findings;
+    std::shared_ptr<const DriveResult> m_drive;
+    double m_cursor_s = 0;
+};
+
+} // namespace pumpwright

@@ -1,0 +1,129 @@
+#pragma once
+
+#include "core/circuit/drive_plan.h"
+#include "core/circuit/edit.h"
+#include "core/circuit/ids.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pumpwright {
+
+/// Keys of a file that this version does not know, with their JSON text, kept and written back.
+using UnknownKeys = std::map<std::string, std::string>;
+
+/// A place on the sheet in grid steps of 5 mm; x to the right, y down.
+struct GridPoint {
+    int x = 0;
+    int y = 0;
+    friend bool operator==(const GridPoint&, const GridPoint&) = default;
+};
+
+/// Something placed on the sheet. What it is and how it behaves is said by its part kind (core/parts), which
+/// also names the values and choices that it may carry; what is missing here has the kind's default.
+struct Part {
+    std::string kind;      ///< id of the part kind, "relay"
+    std::string reference; ///< letter code and number after IEC 81346-2, "K1"
+    std::string label;     ///< free text beside the symbol
+    std::string catalogue; ///< id of the catalogue entry that it was placed from, or empty
+    std::string note;      ///< where the values come from
+    double price = 0;      ///< in the circuit's currency
+    GridPoint at;
+    int quarterTurns = 0; ///< 0…3, clockwise
+    bool mirrored = false;
+    std::map<std::string, double> values;       ///< SI, by parameter key ("coilResistance_ohm")
+    std::map<std::string, std::string> choices; ///< by choice key ("suppression": "diode")
+    UnknownKeys unknown;
+    friend bool operator==(const Part&, const Part&) = default;
+};
+
+/// One end of a wire or hose: a terminal or port of a part.
+struct End {
+    PartId part;
+    std::string terminal;
+    friend auto operator<=>(const End&, const End&) = default;
+};
+
+/// An insulated conductor from terminal to terminal.
+struct Wire {
+    std::string reference; ///< "W1"
+    End from;
+    End to;
+    std::string colour = "BK"; ///< letters after IEC 60757, "RD" or "RDBU"
+    double area_m2 = 1.5e-6;
+    double length_m = 1.0;
+    std::string insulation = "T105"; ///< id of an insulation class in core/parts/conductor.h
+    int bundled = 1;                 ///< loaded conductors in the same bundle, this one included
+    double price_perMetre = 0;       ///< in the circuit's currency
+    std::vector<GridPoint> bends;    ///< fixed corners of the drawn route, empty: routed by the program
+    UnknownKeys unknown;
+    friend bool operator==(const Wire&, const Wire&) = default;
+};
+
+/// A vacuum hose from port to port.
+struct Hose {
+    std::string reference; ///< "H1"
+    End from;
+    End to;
+    double innerDiameter_m = 0.009;
+    double length_m = 0.5;
+    double price_perMetre = 0;
+    std::vector<GridPoint> bends;
+    UnknownKeys unknown;
+    friend bool operator==(const Hose&, const Hose&) = default;
+};
+
+/// Fields of the title block, after ISO 7200.
+struct TitleBlock {
+    std::string title;
+    std::string vehicle;
+    std::string owner;
+    std::string identification;
+    std::string revision;
+    std::string date; ///< ISO 8601 calendar date
+    std::string creator;
+    std::string approver;
+    friend bool operator==(const TitleBlock&, const TitleBlock&) = default;
+};
+
+/// A finding that somebody accepted, and why.
+struct Waiver {
+    std::string rule;                  ///< rule id
+    std::vector<std::string> subjects; ///< part, wire and hose ids, sorted
+    std::string reason;
+    std::string initials;
+    double value = 0; ///< the finding's value when it was waived
+    friend bool operator==(const Waiver&, const Waiver&) = default;
+};
+
+/// Limits of this project that rules compare with; defaults are stated with their source in core/checks.
+struct ProjectLimits {
+    double ambient_K = 323.15;         ///< where the wires lie
+    double voltageDropShare = 0.10;    ///< of the supply voltage, at running current
+    double continuousFuseShare = 0.80; ///< of a fuse's rating, carried for long
+    friend bool operator==(const ProjectLimits&, const ProjectLimits&) = default;
+};
+
+/// A named change to the circuit, compared with it.
+struct Trial {
+    std::string name;
+    Edit edit;
+};
+
+/// The document: everything that a circuit file holds. A value; copies are independent.
+struct Circuit {
+    TitleBlock title;
+    std::string currency = "EUR"; ///< ISO 4217
+    ProjectLimits limits;
+    std::map<PartId, Part> parts;
+    std::map<WireId, Wire> wires;
+    std::map<HoseId, Hose> hoses;
+    DrivePlan plan;
+    std::map<std::string, Trial> trials;
+    std::vector<Waiver> waivers;
+    UnknownKeys unknown;
+};
+
+} // namespace pumpwright

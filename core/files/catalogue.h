@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/units/result.h"
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pumpwright {
+
+/// A part that can be bought: a kind with values, and a price. Generic; no brands.
+struct CatalogueEntry {
+    std::string id;
+    std::string title;
+    std::string kind;
+    std::map<std::string, double> values;
+    std::map<std::string, std::string> choices;
+    double price = 0; ///< in `Catalogue::currency`
+    std::string note; ///< where the values come from
+};
+
+struct Catalogue {
+    std::string currency;
+    std::vector<CatalogueEntry> entries;
+    double wirePrice_perMetrePerSquareMillimetre = 0;
+    double hosePrice_perMetre = 0;
+    const CatalogueEntry* find(std::string_view id) const;
+};
+
+[[nodiscard]] Result<Catalogue> parseCatalogue(std::string_view text, const std::string& fileName = {});
+/// The program's own catalogue and, where there is one, the user's added to it.
+[[nodiscard]] Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths);
+
+/// A part placed from an entry.
+Part partFromCatalogue(const CatalogueEntry& entry, std::string reference, GridPoint at);
+
+} // namespace pumpwright

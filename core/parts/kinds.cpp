@@ -1,0 +1,16 @@
+#include "core/parts/kinds.h"
+
+#include "core/parts/part_kind.h"
+
+#include <array>
+
+namespace pumpwright {
+
+std::span<const PartKind* const> partKinds() {
+    static const std::array kinds{
+        &resistorKind(),
+    };
+    return kinds;
+}
+
+} // namespace pumpwright

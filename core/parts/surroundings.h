@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/circuit/drive_plan.h"
+
+#include <vector>
+
+namespace pumpwright {
+
+/// What the drive plan does to every part, as functions of time.
+class Surroundings {
+public:
+    explicit Surroundings(DrivePlan plan);
+
+    const DrivePlan& plan() const { return m_plan; }
+    double ambientTemperature_K() const { return m_plan.ambient_K; }
+    /// [Pa] absolute, from the altitude profile after ISO 2533.
+    double ambientPressure_Pa(double time_s) const;
+    /// [N] on the pedal pad; overlapping presses count with the larger force.
+    double pedalForce_N(double time_s) const;
+    /// Whether engine or traction converter feeds the 12 V system.
+    bool charging(double time_s) const;
+    /// The next time [s] after `now_s` at which one of the functions above has a kink or jump; infinity if
+    /// none.
+    double nextKink_s(double now_s) const;
+
+private:
+    DrivePlan m_plan;
+    std::vector<double> m_kinks;
+};
+
+} // namespace pumpwright

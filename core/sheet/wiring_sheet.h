@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/checks/finding.h"
+#include "core/circuit/circuit.h"
+
+#include <string>
+#include <vector>
+
+namespace pumpwright {
+
+struct SheetTable {
+    std::string title;
+    std::vector<std::string> columns;
+    std::vector<bool> numeric; ///< columns set right-aligned
+    std::vector<std::vector<std::string>> rows;
+};
+
+/// What the wiring sheet says, as texts in display units; how it is set out is up to the app.
+struct WiringSheet {
+    TitleBlock title;
+    std::string checkSum; ///< of the circuit, so that paper and file can be matched
+    SheetTable wires;
+    SheetTable hoses;
+    SheetTable parts; ///< parts list with prices, wire by the metre, and the total in the last row
+    SheetTable fuses;
+    SheetTable setPoints;
+    SheetTable findings; ///< open ones first, then waived ones with their reasons
+    std::vector<std::string> cautions;
+};
+
+WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum);
+
+/// The usual cautions, shown at first start, on the sheet and in the README.
+const std::vector<std::string>& cautions();
+
+} // namespace pumpwright
