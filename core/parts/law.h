@@ -124,6 +124,9 @@ public:
     virtual GasNode addGas(std::string_view name, double volume_m3, bool evacuated) = 0;
     /// Says how large the volume behind a port is, once for each port of the part, before gas() of that port.
     virtual void setPortVolume(std::string_view port, double volume_m3, bool evacuated) = 0;
+    /// Says that port `other` opens into the volume behind `port`: both are one gas node, whose equations the
+    /// part's law adds once. After setPortVolume() of `port`, instead of setPortVolume() of `other`.
+    virtual void joinPorts(std::string_view port, std::string_view other) = 0;
     virtual Unknown addUnknown(const UnknownSpec& spec) = 0;
     virtual const Surroundings& surroundings() const = 0;
 };
