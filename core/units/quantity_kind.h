@@ -34,6 +34,7 @@ enum class QuantityKind {
     Force,                 ///< N
     Torque,                ///< N·m
     AngularSpeed,          ///< rad/s, shown in rpm
+    Mass,                  ///< kg
     Inertia,               ///< kg·m²
     MotorConstant,         ///< V·s/rad, the same as N·m/A
     ThermalResistance,     ///< K/W
@@ -50,19 +51,31 @@ struct DisplayUnit {
     double offset;
 };
 
+/// Every kind once, in the order of the enum.
+std::span<const QuantityKind> quantityKinds();
+
+/// The kind in plain words for messages: "wire area".
+std::string_view kindName(QuantityKind kind);
+
 std::string_view siUnit(QuantityKind kind);
 
-/// Units offered for the kind, the preferred one first.
+/// Units offered for the kind, the preferred one first. Wire gauge is a name, not a unit, and so is not
+/// listed; parseQuantity() and formatQuantity() know it as "AWG".
 std::span<const DisplayUnit> displayUnits(QuantityKind kind);
 
-/// Reads "18 AWG", "0,75 mm²", "15 inHg", "470uF", "4k7". A bare number is in the preferred display unit of the
-/// kind. Independent of the system's locale. The error says what was expected, with an example.
+/// Reads "18 AWG", "0,75 mm²", "15 inHg", "470uF", "4k7". A bare number is in the preferred display unit of
+/// the kind. Independent of the system's locale. The error says what was expected, with an example. Point and
+/// comma are decimal signs. Thousands separators are refused, and so is "1,234", which may be one. Refused
+/// too: what is below zero where nature has no such thing (absolute pressure, temperature, resistance …).
 [[nodiscard]] Result<double> parseQuantity(std::string_view text, QuantityKind kind);
 
-/// At most four significant digits, with a fitting prefix: "470 µF", "5.1 s", "0.75 mm²".
+/// At most four significant digits, with a fitting prefix: "470 µF", "5.1 s", "0.75 mm²"; a wire area with
+/// the digits of a gauge by its name, "18 AWG"; money with two decimals. parseQuantity() reads back what this
+/// writes, unless the value is not finite.
 std::string formatQuantity(double si, QuantityKind kind);
 
-/// The same in one given unit of displayUnits(); an unknown symbol falls back to the preferred unit.
+/// The same in one given unit of displayUnits(); an unknown symbol falls back to the preferred unit. "AWG"
+/// for a wire area is the gauge's name, or mm² where no gauge has that area.
 std::string formatQuantity(double si, QuantityKind kind, std::string_view unitSymbol);
 
 } // namespace pumpwright
