@@ -1,0 +1,20 @@
+#pragma once
+
+namespace pumpwright {
+
+/// A function's value and its derivative at one point.
+struct SmoothValue {
+    double value;
+    double slope;
+};
+
+/// max(0, x) with a rounded corner of about ±3·`width` around zero. Finite for every x; never negative.
+SmoothValue smoothRamp(double x, double width);
+
+/// 0 for x well below zero, 1 well above, ½ at zero; rises over about ±3·`width`.
+SmoothValue smoothStep(double x, double width);
+
+/// x limited to ±`limit`, with slope 1 at zero.
+SmoothValue smoothLimit(double x, double limit);
+
+} // namespace pumpwright
