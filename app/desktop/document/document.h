@@ -51,6 +51,7 @@ Q_SIGNALS:
 private:
     friend class EditCommand;
     Edit swap(const Edit& edit);
+    void replaceAll(const Circuit& circuit, const QString& path);
 
     Circuit m_circuit;
     QString m_path;

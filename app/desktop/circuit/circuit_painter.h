@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+
+#include <QRectF>
+
+class QPainter;
+
+namespace pumpwright {
+
+/// Print is black on white: wires are told apart by their colour letters.
+enum class PaintStyle { Light, Dark, Print };
+
+/// Size in scene units (20 to a grid step of 5 mm) of all that paintCircuit() draws, labels included.
+/// Empty for an empty circuit.
+QRectF circuitBounds(const Circuit& circuit);
+
+/// Height in scene units of the smallest text that is drawn, to work out the least scale that can be read.
+double smallestTextHeight();
+
+/// Draws the whole circuit as vectors, without live state or marks, scaled to fit into `target` and centred
+/// there.
+void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style);
+
+} // namespace pumpwright

@@ -1,0 +1,98 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/files/catalogue.h"
+
+#include <QGraphicsView>
+
+#include <memory>
+
+namespace pumpwright {
+
+class Analysis;
+class CircuitScene;
+class Document;
+class EmptyState;
+class Selection;
+class Tool;
+
+/// What the next click on the canvas is for.
+enum class CanvasActivity { Select, Place, Wire, Hose };
+
+/// Text of a catalogue entry's id, dragged from the Parts drawer.
+inline constexpr char kCatalogueMimeType[] = "application/x-pumpwright-catalogue";
+
+/// The canvas: shows the circuit, zooms and pans, and turns gestures and commands into edits of the document.
+class CircuitView final : public QGraphicsView {
+    Q_OBJECT
+
+public:
+    CircuitView(Document& document, Selection& selection, Analysis& analysis, QWidget* parent = nullptr);
+    ~CircuitView() override;
+
+    /// Where dropped ids are looked up, and the prices of new wires and hoses.
+    void setCatalogue(const Catalogue& catalogue);
+
+    CanvasActivity activity() const;
+    double zoom() const; ///< 1 shows a grid step of 20 pixels
+
+public Q_SLOTS:
+    /// A ghost of the prototype follows the pointer; each click places one, Esc ends. References are given
+    /// here.
+    void place(const pumpwright::Part& prototype);
+    void startWire();
+    void startHose();
+    /// Ends what is half done and goes back to selecting.
+    void cancel();
+
+    void zoomIn();
+    void zoomOut();
+    void zoomToActualSize();
+    void fit(); ///< the whole circuit
+
+    void rotateSelection(); ///< a quarter turn clockwise
+    void mirrorSelection();
+    void deleteSelection();
+    void cutSelection();
+    void copySelection();
+    void paste(); ///< at the pointer where it is over the canvas, else beside the original
+    void duplicateSelection();
+    void selectAll();
+    void nudgeSelection(int dx, int dy); ///< in grid steps
+
+Q_SIGNALS:
+    /// One line that says what the next click or key does; for the status line.
+    void hint(const QString& text);
+    void activityChanged(pumpwright::CanvasActivity activity);
+    void zoomChanged(double zoom);
+    /// A part or wire was double-clicked, or Enter was pressed: show its Nameplate.
+    void nameplateRequested();
+    // From the empty canvas.
+    void sampleRequested();
+    void fileRequested();
+
+protected:
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragMoveEvent(QDragMoveEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void drawBackground(QPainter* painter, const QRectF& rect) override;
+    void drawForeground(QPainter* painter, const QRectF& rect) override;
+
+private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+} // namespace pumpwright
