@@ -128,6 +128,8 @@ public:
     /// part's law adds once. After setPortVolume() of `port`, instead of setPortVolume() of `other`.
     virtual void joinPorts(std::string_view port, std::string_view other) = 0;
     virtual Unknown addUnknown(const UnknownSpec& spec) = 0;
+    /// The part that is being built, empty for a wire or hose: the plan's switch moves name their part by it.
+    virtual const PartId& partId() const = 0;
     virtual const Surroundings& surroundings() const = 0;
 };
 
