@@ -11,6 +11,8 @@
 namespace pumpwright {
 namespace {
 
+constexpr double kCentsGetLost = 1e12; // a double holds cents well beyond; nobody's pump costs this
+
 std::string withUnit(std::string number, std::string_view symbol) {
     return symbol.empty() ? number : fmt::format("{} {}", number, symbol);
 }
@@ -18,7 +20,9 @@ std::string withUnit(std::string number, std::string_view symbol) {
 /// Thousandths of a degree are the most that a scale with a shifted zero can show: closer to its zero the
 /// difference of two large numbers is noise.
 double withoutNoise(double shown, const DisplayUnit& unit) {
-    return unit.offset == 0.0 ? shown : std::round(shown * 1e3) / 1e3;
+    constexpr double kFourDigitsAreWhole = 1e4;
+    const bool asItIs = unit.offset == 0.0 || std::abs(shown) >= kFourDigitsAreWhole;
+    return asItIs ? shown : std::round(shown * 1e3) / 1e3;
 }
 
 std::string textIn(const DisplayUnit& unit, double si) {
@@ -86,7 +90,7 @@ std::string formatQuantity(double si, QuantityKind kind) {
     if (!std::isfinite(shown) || preferred.offset != 0.0) {
         return textIn(preferred, si);
     }
-    if (kind == QuantityKind::Money) {
+    if (kind == QuantityKind::Money && std::abs(si) < kCentsGetLost) {
         return fmt::format("{:.2f}", std::abs(si) < 0.005 ? 0.0 : si);
     }
     if (kind == QuantityKind::WireArea) {
@@ -95,7 +99,8 @@ std::string formatQuantity(double si, QuantityKind kind) {
     if (kind == QuantityKind::Time) {
         return timeText(si);
     }
-    return textIn(ladderUnit(row, fourDigits(shown)), si);
+    const double rounded = fourDigits(shown);
+    return textIn(ladderUnit(row, rounded), rounded * preferred.factor);
 }
 
 std::string formatQuantity(double si, QuantityKind kind, std::string_view unitSymbol) {

@@ -113,12 +113,12 @@ Result<double> inRange(std::optional<double> si, std::string_view text, Quantity
 
 /// In units that are powers of ten only the exponent moves, so the value is rounded once.
 std::optional<double> siValue(const DecimalText& number, const DisplayUnit& unit) {
-    const auto power = powerOfTen(unit.factor);
-    if (power && unit.offset == 0.0) {
-        return valueOf(number, *power);
-    }
     const auto shown = valueOf(number, 0);
-    return shown ? std::optional(*shown * unit.factor + unit.offset) : std::nullopt;
+    if (!shown) {
+        return std::nullopt;
+    }
+    const auto power = unit.offset == 0.0 ? powerOfTen(unit.factor) : std::nullopt;
+    return power ? valueOf(number, *power) : *shown * unit.factor + unit.offset;
 }
 
 std::string unitList(QuantityKind kind) {

@@ -5,39 +5,48 @@
 namespace pumpwright {
 namespace {
 
-/// Other ways to write a unit. A spelling may stand for units of several kinds: the kind asked for decides.
+/// Another way to write a unit, as folded() leaves it. It may stand for units of several kinds: the kind
+/// asked for decides.
 struct Spelling {
     std::string_view text;
     std::string_view symbol;
 };
 
 constexpr Spelling kSpellings[] = {
-    {"percent", "%"},      {"volt", "V"},        {"volts", "V"},      {"amp", "A"},
-    {"amps", "A"},         {"ampere", "A"},      {"amperes", "A"},    {"ohm", "Ω"},
-    {"ohms", "Ω"},         {"R", "Ω"},           {"mohm", "mΩ"},      {"kohm", "kΩ"},
-    {"k", "kΩ"},           {"Mohm", "MΩ"},       {"M", "MΩ"},         {"p", "pF"},
-    {"n", "nF"},           {"u", "µF"},          {"farad", "F"},      {"henry", "H"},
-    {"watt", "W"},         {"watts", "W"},       {"joule", "J"},      {"joules", "J"},
-    {"W·s", "Ws"},         {"W·h", "Wh"},        {"kW·h", "kWh"},     {"A·h", "Ah"},
-    {"A h", "Ah"},         {"mA·h", "mAh"},      {"A·s", "As"},       {"sec", "s"},
-    {"second", "s"},       {"seconds", "s"},     {"msec", "ms"},      {"minute", "min"},
-    {"minutes", "min"},    {"hr", "h"},          {"hour", "h"},       {"hours", "h"},
-    {"C", "°C"},           {"degC", "°C"},       {"deg C", "°C"},     {"F", "°F"},
-    {"degF", "°F"},        {"deg F", "°F"},      {"kelvin", "K"},     {"in Hg", "inHg"},
-    {"in. Hg", "inHg"},    {"mm Hg", "mmHg"},    {"lbf/in²", "psi"},  {"meter", "m"},
-    {"metre", "m"},        {"meters", "m"},      {"metres", "m"},     {"foot", "ft"},
-    {"feet", "ft"},        {"inch", "in"},       {"inches", "in"},    {"″", "in"},
-    {"sq mm", "mm²"},      {"sqmm", "mm²"},      {"sq cm", "cm²"},    {"sq in", "in²"},
-    {"liter", "L"},        {"litre", "L"},       {"liters", "L"},     {"litres", "L"},
-    {"cc", "cm³"},         {"ccm", "cm³"},       {"cu in", "in³"},    {"l/min", "L/min"},
-    {"lpm", "L/min"},      {"cfm", "ft³/min"},   {"newton", "N"},     {"newtons", "N"},
-    {"lb", "lbf"},         {"lbs", "lb"},        {"lbs", "lbf"},      {"Nm", "N·m"},
-    {"N m", "N·m"},        {"N.m", "N·m"},       {"mNm", "mN·m"},     {"lb·ft", "lbf·ft"},
-    {"lb-ft", "lbf·ft"},   {"ft·lbf", "lbf·ft"}, {"ft-lb", "lbf·ft"}, {"lb·in", "lbf·in"},
-    {"lb-in", "lbf·in"},   {"in·lbf", "lbf·in"}, {"r/min", "rpm"},    {"1/min", "rpm"},
-    {"rev/min", "rpm"},    {"kgm²", "kg·m²"},    {"kgcm²", "kg·cm²"}, {"gcm²", "g·cm²"},
-    {"Vs/rad", "V·s/rad"}, {"Nm/A", "N·m/A"},    {"mNm/A", "mN·m/A"}, {"°C/W", "K/W"},
-    {"J/°C", "J/K"},
+    {"percent", "%"},     {"volt", "V"},         {"volts", "V"},
+    {"amp", "A"},         {"amps", "A"},         {"ampere", "A"},
+    {"amperes", "A"},     {"ohm", "Ω"},          {"ohms", "Ω"},
+    {"R", "Ω"},           {"mohm", "mΩ"},        {"kohm", "kΩ"},
+    {"k", "kΩ"},          {"Mohm", "MΩ"},        {"M", "MΩ"},
+    {"p", "pF"},          {"n", "nF"},           {"u", "µF"},
+    {"farad", "F"},       {"henry", "H"},        {"watt", "W"},
+    {"watts", "W"},       {"joule", "J"},        {"joules", "J"},
+    {"W·s", "Ws"},        {"W·h", "Wh"},         {"kW·h", "kWh"},
+    {"A·h", "Ah"},        {"A h", "Ah"},         {"mA·h", "mAh"},
+    {"A·s", "As"},        {"sec", "s"},          {"second", "s"},
+    {"seconds", "s"},     {"msec", "ms"},        {"minute", "min"},
+    {"minutes", "min"},   {"hr", "h"},           {"hour", "h"},
+    {"hours", "h"},       {"C", "°C"},           {"degC", "°C"},
+    {"deg C", "°C"},      {"F", "°F"},           {"degF", "°F"},
+    {"deg F", "°F"},      {"kelvin", "K"},       {"in Hg", "inHg"},
+    {"in. Hg", "inHg"},   {"mm Hg", "mmHg"},     {"lbf/in2", "psi"},
+    {"psia", "psi"},      {"meter", "m"},        {"metre", "m"},
+    {"meters", "m"},      {"metres", "m"},       {"foot", "ft"},
+    {"feet", "ft"},       {"inch", "in"},        {"inches", "in"},
+    {"″", "in"},          {"sq mm", "mm²"},      {"sqmm", "mm²"},
+    {"sq cm", "cm²"},     {"sq in", "in²"},      {"liter", "L"},
+    {"litre", "L"},       {"liters", "L"},       {"litres", "L"},
+    {"cc", "cm³"},        {"ccm", "cm³"},        {"cu in", "in³"},
+    {"l/min", "L/min"},   {"lpm", "L/min"},      {"cfm", "ft³/min"},
+    {"newton", "N"},      {"newtons", "N"},      {"lb", "lbf"},
+    {"lbs", "lb"},        {"lbs", "lbf"},        {"Nm", "N·m"},
+    {"N m", "N·m"},       {"N.m", "N·m"},        {"mNm", "mN·m"},
+    {"lb·ft", "lbf·ft"},  {"lb-ft", "lbf·ft"},   {"ft·lbf", "lbf·ft"},
+    {"ft-lb", "lbf·ft"},  {"lb·in", "lbf·in"},   {"lb-in", "lbf·in"},
+    {"in·lbf", "lbf·in"}, {"r/min", "rpm"},      {"1/min", "rpm"},
+    {"rev/min", "rpm"},   {"kgm2", "kg·m²"},     {"kgcm2", "kg·cm²"},
+    {"gcm2", "g·cm²"},    {"Vs/rad", "V·s/rad"}, {"Nm/A", "N·m/A"},
+    {"mNm/A", "mN·m/A"},  {"°C/W", "K/W"},       {"J/°C", "J/K"},
 };
 
 struct Fold {
@@ -83,7 +92,7 @@ const DisplayUnit* unitBy(std::span<const DisplayUnit> units, std::string_view t
         }
     }
     for (const Spelling& spelling : kSpellings) {
-        if (same(folded(spelling.text), text)) {
+        if (same(spelling.text, text)) {
             const auto unit = std::ranges::find(units, spelling.symbol, &DisplayUnit::symbol);
             if (unit != units.end()) {
                 return &*unit;
