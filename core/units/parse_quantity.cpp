@@ -97,9 +97,18 @@ std::optional<DecimalText> letterCode(std::string_view text, QuantityKind kind) 
     return std::nullopt;
 }
 
-/// Refuses what a double can't hold and what nature does not have.
+// Far beyond anything in a car, and far enough from the ends of a double that products of a few stay inside.
+constexpr double kLargest = 1e100;
+constexpr double kSmallest = 1e-100;
+
+bool isComputable(double si) {
+    const double size = std::abs(si);
+    return si == 0.0 || (size >= kSmallest && size <= kLargest);
+}
+
+/// Refuses what can't be computed with and what nature does not have.
 Result<double> inRange(std::optional<double> si, std::string_view text, QuantityKind kind) {
-    if (!si || !std::isfinite(*si)) {
+    if (!si || !isComputable(*si)) {
         return trouble(ErrorCode::OutOfRange, text, kind,
                        "is too large or too close to zero to compute with");
     }

@@ -66,12 +66,13 @@ std::span<const DisplayUnit> displayUnits(QuantityKind kind);
 /// Reads "18 AWG", "0,75 mm²", "15 inHg", "470uF", "4k7". A bare number is in the preferred display unit of
 /// the kind. Independent of the system's locale. The error says what was expected, with an example. Point and
 /// comma are decimal signs. Thousands separators are refused, and so is "1,234", which may be one. Refused
-/// too: what is below zero where nature has no such thing (absolute pressure, temperature, resistance …).
+/// too: what is below zero where nature has no such thing (absolute pressure, temperature, resistance …), and
+/// sizes beyond 1e-100…1e100 in SI.
 [[nodiscard]] Result<double> parseQuantity(std::string_view text, QuantityKind kind);
 
 /// At most four significant digits, with a fitting prefix: "470 µF", "5.1 s", "0.75 mm²"; a wire area with
 /// the digits of a gauge by its name, "18 AWG"; money with two decimals. parseQuantity() reads back what this
-/// writes, unless the value is not finite.
+/// writes, unless the value is beyond its range.
 std::string formatQuantity(double si, QuantityKind kind);
 
 /// The same in one given unit of displayUnits(); an unknown symbol falls back to the preferred unit. "AWG"

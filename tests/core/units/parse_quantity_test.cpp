@@ -289,6 +289,9 @@ TEST_CASE("a text that can't be read is refused with what would be right", "[uni
         {"1e99999999999999999999", Kind::Voltage, ErrorCode::OutOfRange, "too large"},
         {"1e308 kV", Kind::Voltage, ErrorCode::OutOfRange, "too large"},
         {"1e308 h", Kind::Time, ErrorCode::OutOfRange, "too large"},
+        {"1.01e100 V", Kind::Voltage, ErrorCode::OutOfRange, "too large"},
+        {"0.99e-100 V", Kind::Voltage, ErrorCode::OutOfRange, "too close to zero"},
+        {"1e308 m²", Kind::Area, ErrorCode::OutOfRange, "too large"},
         {"-1 Ω", Kind::Resistance, ErrorCode::OutOfRange, "below zero"},
         {"-1 kPa", Kind::AbsolutePressure, ErrorCode::OutOfRange, "below zero"},
         {"-274 °C", Kind::Temperature, ErrorCode::OutOfRange, "absolute zero"},
@@ -321,9 +324,12 @@ TEST_CASE("letter case never turns milli into mega", "[units][parse-quantity]") 
     CHECK(parseQuantity("5 MS", Kind::Time).has_value() == false);
 }
 
-TEST_CASE("zero has no sign, and absolute zero is allowed", "[units][parse-quantity]") {
+TEST_CASE("zero has no sign, and the ends of the range are allowed", "[units][parse-quantity]") {
     CHECK_FALSE(std::signbit(parseQuantity("-0 V", Kind::Voltage).value()));
     CHECK(parseQuantity("0 K", Kind::Temperature).value() == 0.0);
+    CHECK(parseQuantity("1e100 V", Kind::Voltage).value() == 1e100);
+    CHECK(parseQuantity("-1e100 V", Kind::Voltage).value() == -1e100);
+    CHECK(parseQuantity("1e-100 V", Kind::Voltage).value() == 1e-100);
     CHECK(parseQuantity("0 Ω", Kind::Resistance).value() == 0.0);
 }
 
