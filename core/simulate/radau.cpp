@@ -1,0 +1,352 @@
+#include "core/simulate/radau.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+const double kRoot6 = std::sqrt(6.0);
+const double kNode1 = (4 - kRoot6) / 10;
+const double kNode2 = (4 + kRoot6) / 10;
+const std::array<double, 3> kNodes{kNode1, kNode2, 1.0};
+
+// Eigenvalues of the inverse of the method's matrix, and the matrix that brings it to block-diagonal form
+// [HairerWanner-II, IV.8]. radau_test.cpp holds them against the method's matrix itself.
+const double kCube9 = std::cbrt(9.0);
+const double kRealEigenvalue = 30 / (6 + kCube9 * (kCube9 - 1));
+const double kAlphaRaw = (12 - kCube9 * (kCube9 - 1)) / 60;
+const double kBetaRaw = kCube9 * (kCube9 + 1) * std::sqrt(3.0) / 60;
+const double kAlpha = kAlphaRaw / (kAlphaRaw * kAlphaRaw + kBetaRaw * kBetaRaw);
+const double kBeta = kBetaRaw / (kAlphaRaw * kAlphaRaw + kBetaRaw * kBetaRaw);
+
+constexpr double kT[3][3] = {
+    {9.1232394870892942792e-02, -0.14125529502095420843, -3.0029194105147424492e-02},
+    {0.24171793270710701896, 0.20412935229379993199, 0.38294211275726193779},
+    {0.96604818261509293619, 1.0, 0.0},
+};
+constexpr double kInverseT[3][3] = {
+    {4.3255798900631553510, 0.33919925181580986954, 0.54177053993587487119},
+    {-4.1787185915519047273, -0.32768282076106238708, 0.47662355450055045196},
+    {-0.50287263494578687595, 2.5719269498556054292, -0.59603920482822492497},
+};
+
+// Weights of the embedded error estimate.
+const std::array<double, 3> kErrorWeights{-(13 + 7 * kRoot6) / 3, (-13 + 7 * kRoot6) / 3, -1.0 / 3};
+
+constexpr int kMostIterations = 8;
+constexpr int kMostSettling = 60;
+constexpr double kSettleStep_s = 1e-10;
+constexpr double kSafety = 0.9;
+constexpr double kMostGrowth = 8;
+constexpr double kMostShrink = 0.125;
+constexpr double kFinestStep_s = 1e-15;
+
+bool allFinite(std::span<const double> values) {
+    return std::all_of(values.begin(), values.end(), [](double value) { return std::isfinite(value); });
+}
+
+} // namespace
+
+void StepPolynomial::evaluate(double time_s, std::span<double> x) const {
+    const double s = (time_s - end_s) / (end_s - begin_s);
+    for (std::size_t i = 0; i < x.size(); ++i) {
+        x[i] = m_end[i] +
+               s * (m_coefficients[0][i] +
+                    (s - (kNode2 - 1)) * (m_coefficients[1][i] + (s - (kNode1 - 1)) * m_coefficients[2][i]));
+    }
+}
+
+RadauStepper::RadauStepper(const DifferentialSystem& system, double relativeTolerance)
+    : m_system(system), m_kernel(system), m_relativeTolerance(relativeTolerance),
+      m_newtonTolerance(std::max(1e-14 / relativeTolerance, std::min(0.03, std::sqrt(relativeTolerance)))) {
+    const auto size = static_cast<std::size_t>(system.size());
+    for (auto* vector : {&m_x, &m_f, &m_scale, &m_point, &m_error}) {
+        vector->assign(size, 0.0);
+    }
+    for (auto* group :
+         {&m_stages, &m_transformed, &m_stageSlopes, &m_residual, &m_polynomial.m_coefficients}) {
+        for (auto& vector : *group) {
+            vector.assign(size, 0.0);
+        }
+    }
+    m_polynomial.m_end.assign(size, 0.0);
+    m_complexRight.assign(size, {});
+}
+
+void RadauStepper::start(double time_s, std::span<const double> x, double firstStep_s) {
+    m_time_s = time_s;
+    std::copy(x.begin(), x.end(), m_x.begin());
+    m_step_s = firstStep_s;
+    m_first = true;
+    m_linearised = false;
+    updateScale();
+}
+
+RadauStepper::Outcome RadauStepper::step(double latest_s) {
+    bool rejected = false;
+    for (;;) {
+        const double room_s = latest_s - m_time_s;
+        double h = std::min(m_step_s, room_s);
+        if (h < room_s && h > 0.5 * room_s) {
+            h = 0.5 * room_s; // two even steps rather than a long one and a sliver
+        }
+        if (h < std::max(kFinestStep_s, 1e-15 * m_time_s)) {
+            return Outcome::TooFine;
+        }
+        if (!prepare(h)) {
+            m_step_s = h / 4;
+            rejected = true;
+            ++m_counts.rejected;
+            continue;
+        }
+        guessStages(h);
+        if (iterate(h) == Newton::Diverged) {
+            m_step_s = h / 4;
+            rejected = true;
+            ++m_counts.rejected;
+            continue;
+        }
+        const double error = estimateError(h, m_first || rejected);
+        const double next = nextStep(h, error);
+        if (error < 1) {
+            accept(h < room_s ? m_time_s + h : latest_s);
+            m_lastError = std::max(error, 1e-2);
+            m_lastStep_s = h;
+            m_step_s = rejected ? std::min(next, h) : next;
+            return Outcome::Accepted;
+        }
+        m_step_s = m_first ? h / 10 : next;
+        rejected = true;
+        ++m_counts.rejected;
+    }
+}
+
+bool RadauStepper::prepare(double h_s) {
+    if (!m_linearised) {
+        m_kernel.linearise(m_time_s, m_x, m_f);
+        m_linearised = true;
+    }
+    return m_kernel.factoriseReal(kRealEigenvalue / h_s) &&
+           m_kernel.factoriseComplex({kAlpha / h_s, kBeta / h_s});
+}
+
+void RadauStepper::guessStages(double h_s) {
+    if (m_first) {
+        for (auto& vector : m_stages) {
+            std::fill(vector.begin(), vector.end(), 0.0);
+        }
+    } else {
+        for (std::size_t stage = 0; stage < 3; ++stage) {
+            m_polynomial.evaluate(m_time_s + kNodes[stage] * h_s, m_stages[stage]);
+            for (std::size_t i = 0; i < m_x.size(); ++i) {
+                m_stages[stage][i] -= m_x[i];
+            }
+        }
+    }
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        for (std::size_t row = 0; row < 3; ++row) {
+            m_transformed[row][i] = kInverseT[row][0] * m_stages[0][i] + kInverseT[row][1] * m_stages[1][i] +
+                                    kInverseT[row][2] * m_stages[2][i];
+        }
+    }
+}
+
+void RadauStepper::transformedResidual(double h_s) {
+    for (std::size_t stage = 0; stage < 3; ++stage) {
+        for (std::size_t i = 0; i < m_x.size(); ++i) {
+            m_point[i] = m_x[i] + m_stages[stage][i];
+        }
+        m_system.rightSide(m_time_s + kNodes[stage] * h_s, m_point, m_stageSlopes[stage]);
+    }
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        for (std::size_t row = 0; row < 3; ++row) {
+            m_residual[row][i] = kInverseT[row][0] * m_stageSlopes[0][i] +
+                                 kInverseT[row][1] * m_stageSlopes[1][i] +
+                                 kInverseT[row][2] * m_stageSlopes[2][i];
+        }
+    }
+    m_kernel.addMassTimes(-kRealEigenvalue / h_s, m_transformed[0], m_residual[0]);
+    m_kernel.addMassTimes(-kAlpha / h_s, m_transformed[1], m_residual[1]);
+    m_kernel.addMassTimes(kBeta / h_s, m_transformed[2], m_residual[1]);
+    m_kernel.addMassTimes(-kAlpha / h_s, m_transformed[2], m_residual[2]);
+    m_kernel.addMassTimes(-kBeta / h_s, m_transformed[1], m_residual[2]);
+}
+
+double RadauStepper::advance() {
+    m_kernel.solveReal(m_residual[0]);
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        m_complexRight[i] = {m_residual[1][i], m_residual[2][i]};
+    }
+    m_kernel.solveComplex(m_complexRight);
+    double sum = 0;
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        const double moves[3] = {m_residual[0][i], m_complexRight[i].real(), m_complexRight[i].imag()};
+        for (std::size_t row = 0; row < 3; ++row) {
+            m_transformed[row][i] += moves[row];
+            sum += (moves[row] / m_scale[i]) * (moves[row] / m_scale[i]);
+        }
+    }
+    toStages();
+    return std::sqrt(sum / static_cast<double>(3 * std::max<std::size_t>(m_x.size(), 1)));
+}
+
+void RadauStepper::toStages() {
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        for (std::size_t row = 0; row < 3; ++row) {
+            m_stages[row][i] = kT[row][0] * m_transformed[0][i] + kT[row][1] * m_transformed[1][i] +
+                               kT[row][2] * m_transformed[2][i];
+        }
+    }
+}
+
+RadauStepper::Newton RadauStepper::iterate(double h_s) {
+    double last = 0;
+    for (int iteration = 1; iteration <= kMostIterations; ++iteration) {
+        transformedResidual(h_s);
+        const double move = advance();
+        ++m_counts.newtonIterations;
+        m_iterationsUsed = iteration;
+        if (!std::isfinite(move)) {
+            return Newton::Diverged;
+        }
+        if (iteration > 1) {
+            const double rate = move / last;
+            if (rate >= 0.99) {
+                return Newton::Diverged;
+            }
+            if (move * rate / (1 - rate) < m_newtonTolerance) {
+                return Newton::Converged;
+            }
+        } else if (move < 1e-3 * m_newtonTolerance) {
+            return Newton::Converged;
+        }
+        last = std::max(move, 1e-300);
+    }
+    return Newton::Diverged;
+}
+
+double RadauStepper::errorNorm(std::span<const double> error) {
+    double sum = 0;
+    double worst = -1;
+    for (std::size_t i = 0; i < error.size(); ++i) {
+        const double share = error[i] / m_scale[i];
+        sum += share * share;
+        if (!(std::abs(share) <= worst)) {
+            worst = std::abs(share);
+            m_culprit = static_cast<int>(i);
+        }
+    }
+    return std::max(std::sqrt(sum / static_cast<double>(std::max<std::size_t>(error.size(), 1))), 1e-10);
+}
+
+double RadauStepper::estimateError(double h_s, bool refine) {
+    std::vector<double>& combination = m_residual[0];
+    std::vector<double>& massPart = m_residual[1];
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        combination[i] = (kErrorWeights[0] * m_stages[0][i] + kErrorWeights[1] * m_stages[1][i] +
+                          kErrorWeights[2] * m_stages[2][i]) /
+                         h_s;
+        massPart[i] = 0;
+    }
+    m_kernel.addMassTimes(1, combination, massPart);
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        m_error[i] = m_f[i] + massPart[i];
+    }
+    m_kernel.solveReal(m_error);
+    double norm = errorNorm(m_error);
+    if (norm >= 1 && refine) {
+        for (std::size_t i = 0; i < m_x.size(); ++i) {
+            m_point[i] = m_x[i] + m_error[i];
+        }
+        m_system.rightSide(m_time_s, m_point, m_error);
+        for (std::size_t i = 0; i < m_x.size(); ++i) {
+            m_error[i] += massPart[i];
+        }
+        m_kernel.solveReal(m_error);
+        norm = errorNorm(m_error);
+    }
+    return std::isfinite(norm) ? norm : 1e6;
+}
+
+double RadauStepper::nextStep(double h_s, double error) const {
+    const double effort = kSafety * (2.0 * kMostIterations + 1) / (2.0 * kMostIterations + m_iterationsUsed);
+    double growth = effort * std::pow(error, -0.25);
+    if (!m_first && error < 1 && m_lastStep_s > 0) {
+        // predictive control after Gustafsson [HairerWanner-II, IV.8]
+        const double predicted =
+            kSafety * (h_s / m_lastStep_s) * std::pow(m_lastError / (error * error), 0.25);
+        growth = std::min(growth, predicted);
+    }
+    return h_s * std::clamp(growth, kMostShrink, kMostGrowth);
+}
+
+void RadauStepper::accept(double end_s) {
+    m_polynomial.begin_s = m_time_s;
+    m_polynomial.end_s = end_s;
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        const double z1 = m_stages[0][i];
+        const double z2 = m_stages[1][i];
+        const double z3 = m_stages[2][i];
+        const double first = (z2 - z3) / (kNode2 - 1);
+        const double between = (z1 - z2) / (kNode1 - kNode2);
+        const double second = (between - first) / (kNode1 - 1);
+        m_polynomial.m_coefficients[0][i] = first;
+        m_polynomial.m_coefficients[1][i] = second;
+        m_polynomial.m_coefficients[2][i] = second - (between - z1 / kNode1) / kNode2;
+        m_x[i] += z3;
+        m_polynomial.m_end[i] = m_x[i];
+    }
+    m_time_s = end_s;
+    m_first = false;
+    m_linearised = false;
+    ++m_counts.steps;
+    updateScale();
+}
+
+void RadauStepper::updateScale() {
+    const auto tolerances = m_system.tolerances();
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        m_scale[i] = tolerances[i] + m_relativeTolerance * std::abs(m_x[i]);
+    }
+}
+
+bool RadauStepper::settle(double time_s, std::span<double> x) {
+    std::copy(x.begin(), x.end(), m_x.begin());
+    updateScale();
+    std::vector<double> from(x.begin(), x.end());
+    double last = 0;
+    for (int iteration = 0; iteration < kMostSettling; ++iteration) {
+        m_kernel.linearise(time_s, x, m_error);
+        for (std::size_t i = 0; i < x.size(); ++i) {
+            m_point[i] = x[i] - from[i];
+        }
+        m_kernel.addMassTimes(-1 / kSettleStep_s, m_point, m_error);
+        if (!m_kernel.factoriseReal(1 / kSettleStep_s)) {
+            return false;
+        }
+        m_kernel.solveReal(m_error);
+        if (!allFinite(m_error)) {
+            return false;
+        }
+        const double norm = errorNorm(m_error);
+        const double damping = iteration > 10 && norm > last ? 0.5 : 1.0;
+        for (std::size_t i = 0; i < x.size(); ++i) {
+            x[i] += damping * m_error[i];
+        }
+        ++m_counts.newtonIterations;
+        if (norm < 1e-3) {
+            return true;
+        }
+        last = norm;
+    }
+    return false;
+}
+
+RadauStepper::Counts RadauStepper::counts() const {
+    Counts counts = m_counts;
+    counts.factorisations = m_kernel.factorisations();
+    return counts;
+}
+
+} // namespace pumpwright
