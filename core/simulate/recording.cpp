@@ -55,7 +55,8 @@ double Channel::mean(double from_s, double to_s) const {
         time_s = times_s[index];
         value = next;
     }
-    const double last = at(to_s);
+    const bool endsOnSample = index < times_s.size() && times_s[index] <= to_s;
+    const double last = endsOnSample ? static_cast<double>(values[index]) : at(to_s); // before a jump there
     area += (to_s - time_s) * (probe.stepped ? value : 0.5 * (value + last));
     return area / (to_s - from_s);
 }
