@@ -4,7 +4,8 @@
 namespace pumpwright {
 
 TEST_CASE("an amount is read with its currency on either side or without", "[units][money]") {
-    for (const char* text : {"129.90", "129,90", "129.9 EUR", "EUR 129.90", " EUR129.90 ", "129.90EUR"}) {
+    for (const char* text :
+         {"129.90", "129,90", "129.9 EUR", "EUR 129.90", " EUR129.90 ", " 129.90 EUR  ", "129.90EUR"}) {
         INFO(text);
         CHECK(parseMoney(text, "EUR").value() == 129.9);
     }
@@ -35,6 +36,7 @@ TEST_CASE("an amount is written with two decimals and its currency, and read bac
 
 TEST_CASE("a currency code is three capital letters", "[units][money]") {
     CHECK(isCurrencyCode("EUR"));
+    CHECK(isCurrencyCode("ZAR"));
     CHECK_FALSE(isCurrencyCode("eur"));
     CHECK_FALSE(isCurrencyCode("EU"));
     CHECK_FALSE(isCurrencyCode("EURO"));

@@ -52,6 +52,7 @@ TEST_CASE("only a text with the word or a nought size is a gauge", "[units][wire
     CHECK(gaugeText("awg 18") == "18");
     CHECK(gaugeText("18 Awg") == "18");
     CHECK(gaugeText("3/0") == "3/0");
+    CHECK(gaugeText("9/0") == "9/0");
     CHECK(gaugeText("18") == std::nullopt);
     CHECK(gaugeText("") == std::nullopt);
     CHECK(gaugeText("1/2") == std::nullopt);
