@@ -9,6 +9,8 @@ namespace pumpwright {
 std::span<const PartKind* const> partKinds() {
     static const std::array kinds{
         &resistorKind(),
+        &reservoirKind(),
+        &teeKind(),
     };
     return kinds;
 }
