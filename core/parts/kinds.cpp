@@ -9,6 +9,7 @@ namespace pumpwright {
 std::span<const PartKind* const> partKinds() {
     static const std::array kinds{
         &resistorKind(),
+        &pumpKind(),
         &reservoirKind(),
         &checkValveKind(),
         &teeKind(),
