@@ -10,6 +10,7 @@ std::span<const PartKind* const> partKinds() {
     static const std::array kinds{
         &resistorKind(),
         &pumpKind(),
+        &boosterKind(),
         &reservoirKind(),
         &checkValveKind(),
         &teeKind(),
