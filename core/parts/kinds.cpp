@@ -8,6 +8,7 @@ namespace pumpwright {
 
 std::span<const PartKind* const> partKinds() {
     static const std::array kinds{
+        &vacuumSwitchKind(),
         &resistorKind(),
         &pumpKind(),
         &boosterKind(),
