@@ -1,0 +1,215 @@
+#include "app/desktop/circuit/drawing.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kSmallestShownText = 4; ///< device pixels; smaller texts only cost time
+constexpr double kHoseWidth = 7;
+constexpr double kHoseBore = 3.6;
+
+QPen linePen(const QColor& colour, double width) {
+    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin};
+}
+
+/// Whether a text of this height would be seen at the painter's scale.
+bool isReadable(const QPainter& painter, double height) {
+    const QTransform& world = painter.worldTransform();
+    return height * std::hypot(world.m11(), world.m12()) >= kSmallestShownText;
+}
+
+QColor roleColour(const Palette& palette, TextRole role) {
+    return role == TextRole::Number || role == TextRole::Note ? palette.quietText : palette.text;
+}
+
+QColor emphasisColour(const Palette& palette, Emphasis emphasis) {
+    return emphasis == Emphasis::Selected ? palette.selection : palette.hover;
+}
+
+/// A text in a box of the paper's colour, so that it is read over lines.
+QRectF drawBoxed(QPainter& painter, const Palette& palette, const QPointF& centre, const QString& text,
+                 const QColor& colour) {
+    const QFontMetricsF metrics(painter.font());
+    const double width = metrics.horizontalAdvance(text) + 6;
+    const QRectF box(centre.x() - width / 2, centre.y() - 7, width, 14);
+    painter.setPen(QPen(colour, 1));
+    painter.setBrush(palette.paper);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.drawText(box, Qt::AlignCenter, text);
+    return box;
+}
+
+} // namespace
+
+double coreWidth(const Wire& wire) {
+    const double area_mm2 = wire.area_m2 * 1e6;
+    return std::clamp(1.6 + 0.7 * std::sqrt(std::max(0.0, area_mm2)), 1.8, 5.0);
+}
+
+void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live,
+                              Emphasis emphasis) {
+    if (emphasis != Emphasis::None) {
+        QColor wash = emphasisColour(m_palette, emphasis);
+        painter.setPen(QPen(wash, emphasis == Emphasis::Selected ? 2 : 1.2));
+        wash.setAlphaF(0.10F);
+        painter.setBrush(wash);
+        painter.drawRoundedRect(picture.body.adjusted(-6, -6, 6, 6), 5, 5);
+    }
+    m_symbols.draw(painter, picture.part, {live.closed, live.energised});
+    drawTexts(painter, picture);
+    if (!live.reading.isEmpty()) {
+        drawReading(painter, picture, live);
+    }
+}
+
+void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture) const {
+    if (!isReadable(painter, kSmallTextHeight)) {
+        return;
+    }
+    for (const PartText& text : picture.texts) {
+        painter.setFont(textFont(text.role));
+        painter.setPen(roleColour(m_palette, text.role));
+        painter.drawText(text.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, text.text);
+    }
+}
+
+void CircuitDrawing::drawReading(QPainter& painter, const PartPicture& picture, const PartLive& live) const {
+    QFont font = textFont(TextRole::Value);
+    font.setWeight(QFont::DemiBold);
+    painter.setFont(font);
+    drawBoxed(painter, m_palette, {picture.body.center().x(), picture.body.bottom() + 12}, live.reading,
+              m_palette.liveText);
+}
+
+void CircuitDrawing::drawEnds(QPainter& painter, const PartPicture& picture,
+                              const CircuitLayout& layout) const {
+    for (const ConnectionPoint& point : picture.points) {
+        const auto ends = layout.ends.find(point.at);
+        const int lines = ends == layout.ends.end() ? 0 : ends->second;
+        const QPointF at = scenePoint(point.at);
+        painter.setPen(QPen(m_palette.ink, 1.4));
+        if (lines == 0) {
+            painter.setBrush(m_palette.paper);
+            painter.drawEllipse(at, 3.2, 3.2);
+        } else if (lines > 1 || point.freeExit) {
+            painter.setBrush(m_palette.ink);
+            painter.drawEllipse(at, 3.4, 3.4);
+        }
+    }
+}
+
+void CircuitDrawing::drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire,
+                              const WireLive& live, Emphasis emphasis) const {
+    const double core = coreWidth(wire);
+    painter.setBrush(Qt::NoBrush);
+    if (emphasis != Emphasis::None) {
+        QColor halo = emphasisColour(m_palette, emphasis);
+        halo.setAlphaF(emphasis == Emphasis::Selected ? 0.55F : 0.35F);
+        painter.setPen(linePen(halo, core + 11));
+        painter.drawPolyline(picture.path);
+    }
+    if (live.live) {
+        painter.setPen(linePen(m_palette.live, core + 5));
+        painter.drawPolyline(picture.path);
+    }
+    if (!m_palette.colouredWires) {
+        painter.setPen(linePen(m_palette.ink, std::max(1.4, core - 1.2)));
+        painter.drawPolyline(picture.path);
+        return;
+    }
+    const std::vector<QColor> colours = insulationColours(wire.colour);
+    painter.setPen(linePen(m_palette.wireEdge, core + 1.8));
+    painter.drawPolyline(picture.path);
+    painter.setPen(linePen(colours.front(), core));
+    painter.drawPolyline(picture.path);
+    if (colours.size() > 1) {
+        QPen stripe = linePen(colours[1], core);
+        stripe.setDashPattern({4 / core, 9 / core});
+        painter.setPen(stripe);
+        painter.drawPolyline(picture.path);
+    }
+}
+
+void CircuitDrawing::drawHose(QPainter& painter, const LinePicture& picture, Emphasis emphasis) const {
+    painter.setBrush(Qt::NoBrush);
+    if (emphasis != Emphasis::None) {
+        QColor halo = emphasisColour(m_palette, emphasis);
+        halo.setAlphaF(emphasis == Emphasis::Selected ? 0.55F : 0.35F);
+        painter.setPen(linePen(halo, kHoseWidth + 8));
+        painter.drawPolyline(picture.path);
+    }
+    painter.setPen(linePen(m_palette.ink, kHoseWidth));
+    painter.drawPolyline(picture.path);
+    painter.setPen(linePen(m_palette.fill, kHoseBore));
+    painter.drawPolyline(picture.path);
+}
+
+void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) const {
+    if (picture.label.isEmpty() || !isReadable(painter, kSmallTextHeight)) {
+        return;
+    }
+    painter.save();
+    painter.translate(picture.labelAt);
+    if (!picture.labelUpright) {
+        painter.rotate(-90);
+    }
+    painter.setFont(textFont(TextRole::Number));
+    painter.setPen(m_palette.quietText);
+    painter.drawText(QRectF(-200, -10, 400, 20), Qt::AlignCenter, picture.label);
+    painter.restore();
+}
+
+void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live) const {
+    if (live.current_A == 0.0 || picture.path.size() < 2) {
+        return;
+    }
+    const QPointF along = live.current_A > 0 ? picture.direction : -picture.direction;
+    const QPointF across(-along.y(), along.x());
+    const QPointF tip = picture.middle + 8 * along;
+    const QPolygonF arrow{
+        {tip, picture.middle - 6 * along + 7 * across, picture.middle - 6 * along - 7 * across}};
+    painter.setPen(QPen(m_palette.paper, 1.2));
+    painter.setBrush(m_palette.live);
+    painter.drawPolygon(arrow);
+    if (!isReadable(painter, kSmallTextHeight)) {
+        return;
+    }
+    QFont font = textFont(TextRole::Number);
+    font.setWeight(QFont::DemiBold);
+    painter.setFont(font);
+    const QString text =
+        QString::fromStdString(formatQuantity(std::abs(live.current_A), QuantityKind::Current));
+    const double reach = QFontMetricsF(font).horizontalAdvance(text) / 2 + 14;
+    const bool isAcross = std::abs(picture.direction.x()) > 0.5;
+    drawBoxed(painter, m_palette, picture.middle + (isAcross ? QPointF(0, 14) : QPointF(reach, 0)), text,
+              m_palette.liveText);
+}
+
+void CircuitDrawing::drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout) {
+    const LiveState rest = restState(circuit);
+    for (const auto& [id, picture] : layout.hoses) {
+        drawHose(painter, picture, Emphasis::None);
+    }
+    for (const auto& [id, picture] : layout.wires) {
+        drawWire(painter, picture, circuit.wires.at(id), {}, Emphasis::None);
+    }
+    for (const auto& [id, picture] : layout.parts) {
+        painter.save();
+        painter.translate(picture.origin());
+        drawPart(painter, picture, rest.parts.at(id), Emphasis::None);
+        painter.restore();
+    }
+    for (const auto& [id, picture] : layout.parts) {
+        drawEnds(painter, picture, layout);
+    }
+    for (const auto& [id, picture] : layout.wires) {
+        drawLabel(painter, picture);
+    }
+}
+
+} // namespace pumpwright

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "app/desktop/circuit/layout.h"
+#include "app/desktop/circuit/live_state.h"
+#include "app/desktop/circuit/palette.h"
+#include "app/desktop/circuit/symbols.h"
+
+class QPainter;
+
+namespace pumpwright {
+
+/// How prominent something is because of pointer and selection.
+enum class Emphasis { None, Hovered, Selected };
+
+/// Draws parts and lines in one palette; scene items, print and clipboard share it.
+class CircuitDrawing {
+public:
+    explicit CircuitDrawing(const Palette& palette) : m_palette(palette), m_symbols(palette) {}
+
+    const Palette& palette() const { return m_palette; }
+
+    /// The painter's origin is the part's.
+    void drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live, Emphasis emphasis);
+    /// A small ring at each free terminal, a dot where several lines end. Drawn over the lines.
+    void drawEnds(QPainter& painter, const PartPicture& picture, const CircuitLayout& layout) const;
+    void drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire, const WireLive& live,
+                  Emphasis emphasis) const;
+    void drawHose(QPainter& painter, const LinePicture& picture, Emphasis emphasis) const;
+    void drawLabel(QPainter& painter, const LinePicture& picture) const;
+    /// What flows: an arrow and the current.
+    void drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live) const;
+
+    void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout);
+
+private:
+    void drawTexts(QPainter& painter, const PartPicture& picture) const;
+    void drawReading(QPainter& painter, const PartPicture& picture, const PartLive& live) const;
+
+    Palette m_palette;
+    SymbolPainter m_symbols;
+};
+
+/// Width of a wire's core, by its area, in scene units.
+double coreWidth(const Wire& wire);
+
+} // namespace pumpwright

@@ -1,0 +1,93 @@
+#include "app/desktop/circuit/live_state.h"
+
+#include "core/parts/part_kind.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+// Below these nothing is marked: what leaks through a meter is not worth an arrow.
+constexpr double kLeastVoltage_V = 1.0;
+constexpr double kLeastCurrent_A = 0.005;
+
+double valueAt(const Channel* channel, double time_s) {
+    return channel ? channel->at(time_s) : 0.0;
+}
+
+bool restsClosed(const Features& features) {
+    return features.fuse.has_value() ||
+           (!features.contacts.empty() && features.contacts.front().closedAtRest);
+}
+
+QString vacuumReading(const PartId& id, const PartKind& kind, const Part& part, const Recording& recording,
+                      double time_s) {
+    for (const PortSpec& port : kind.ports(part)) {
+        if (const Channel* channel = recording.port({id, port.name})) {
+            return QString::fromStdString(formatQuantity(channel->at(time_s), QuantityKind::GaugeVacuum));
+        }
+    }
+    return {};
+}
+
+/// Parts on whose symbol the vacuum is worth reading: where it is stored, and where it is sensed.
+bool showsVacuum(const PartKind& kind, const Part& part, const Features& features) {
+    const bool senses = !kind.ports(part).empty() && !features.contacts.empty();
+    const bool stores = kind.ports(part).size() == 1 && kind.terminals(part).empty();
+    return senses || stores;
+}
+
+PartLive partLive(const PartId& id, const Part& part, const Recording& recording, double time_s) {
+    const PartKind& kind = kindOf(part);
+    const Features features = kind.features(part);
+    PartLive live;
+    live.known = true;
+    const Channel* contact = recording.part(id, probe::kContact);
+    live.closed = contact ? contact->at(time_s) >= 0.5 : restsClosed(features);
+    live.energised = valueAt(recording.part(id, probe::kEnergised), time_s) >= 0.5 ||
+                     std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
+    if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {
+        live.closed = false;
+        live.reading = QCoreApplication::translate("pumpwright::LiveState", "blown");
+    } else if (showsVacuum(kind, part, features)) {
+        live.reading = vacuumReading(id, kind, part, recording, time_s);
+    }
+    return live;
+}
+
+WireLive wireLive(const WireId& id, const Wire& wire, const Recording& recording, double time_s) {
+    WireLive live;
+    const double current_A = valueAt(recording.wire(id, probe::kCurrent), time_s);
+    live.current_A = std::abs(current_A) >= kLeastCurrent_A ? current_A : 0.0;
+    const double voltage_V = valueAt(recording.terminal(wire.from), time_s);
+    live.live = live.current_A != 0.0 || std::abs(voltage_V) >= kLeastVoltage_V;
+    return live;
+}
+
+} // namespace
+
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s) {
+    LiveState state;
+    for (const auto& [id, part] : circuit.parts) {
+        state.parts.emplace(id, partLive(id, part, recording, time_s));
+    }
+    for (const auto& [id, wire] : circuit.wires) {
+        state.wires.emplace(id, wireLive(id, wire, recording, time_s));
+    }
+    return state;
+}
+
+LiveState restState(const Circuit& circuit) {
+    LiveState state;
+    for (const auto& [id, part] : circuit.parts) {
+        PartLive live;
+        live.closed = restsClosed(kindOf(part).features(part));
+        state.parts.emplace(id, live);
+    }
+    return state;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/simulate/drive.h"
+
+#include <QString>
+
+#include <map>
+
+namespace pumpwright {
+
+/// What a part does at one instant of the drive.
+struct PartLive {
+    bool known = false; ///< there is a drive to show
+    bool closed = false;
+    bool energised = false;
+    QString reading; ///< "blown", "62 kPa", or empty
+    friend bool operator==(const PartLive&, const PartLive&) = default;
+};
+
+/// What a wire does at one instant of the drive.
+struct WireLive {
+    bool live = false;    ///< voltage against ground, or current
+    double current_A = 0; ///< positive from `from` to `to`; zero where next to nothing flows
+    friend bool operator==(const WireLive&, const WireLive&) = default;
+};
+
+struct LiveState {
+    std::map<PartId, PartLive> parts;
+    std::map<WireId, WireLive> wires;
+};
+
+/// The state of all parts and wires at a time of the recorded drive.
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s);
+
+/// The state before any drive: contacts as at rest.
+LiveState restState(const Circuit& circuit);
+
+} // namespace pumpwright

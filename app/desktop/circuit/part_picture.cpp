@@ -1,0 +1,247 @@
+#include "app/desktop/circuit/part_picture.h"
+
+#include "app/desktop/circuit/symbols.h"
+#include "core/parts/part_kind.h"
+
+#include <QFontMetricsF>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kGap = 4; ///< between symbol and text
+constexpr int kLongestNote = 28;
+
+/// The edge of the symbol on which a terminal lies.
+Side nearestSide(const QRectF& bounds, const QPointF& at) {
+    const std::array distances{bounds.right() - at.x(), bounds.bottom() - at.y(), at.x() - bounds.left(),
+                               at.y() - bounds.top()};
+    // Left and right win over a tie in a corner: the pins of a connector leave sideways.
+    const std::array order{Side::Left, Side::Right, Side::Up, Side::Down};
+    return *std::min_element(order.begin(), order.end(), [&](Side a, Side b) {
+        return distances[static_cast<std::size_t>(a)] < distances[static_cast<std::size_t>(b)] - 0.5;
+    });
+}
+
+Side turnedSide(const Part& part, Side side) {
+    const GridPoint step = turned(part, stepTowards(side));
+    const std::array sides{Side::Right, Side::Down, Side::Left, Side::Up};
+    return *std::find_if(sides.begin(), sides.end(), [&](Side one) { return stepTowards(one) == step; });
+}
+
+QRectF symbolBounds(const Part& part, const std::vector<TerminalSpec>& specs) {
+    const Symbol* symbol = findSymbol(part.kind);
+    QRectF bounds = symbol ? symbol->bounds : QRectF(-kStep, -kStep, 2 * kStep, 2 * kStep);
+    for (const TerminalSpec& spec : specs) {
+        const QPointF at = scenePoint(spec.at);
+        bounds.setLeft(std::min(bounds.left(), at.x()));
+        bounds.setRight(std::max(bounds.right(), at.x()));
+        bounds.setTop(std::min(bounds.top(), at.y()));
+        bounds.setBottom(std::max(bounds.bottom(), at.y()));
+    }
+    return bounds;
+}
+
+void addPoints(PartPicture& picture, const QRectF& bounds, const std::vector<TerminalSpec>& specs,
+               bool arePorts) {
+    for (const TerminalSpec& spec : specs) {
+        ConnectionPoint point;
+        point.name = spec.name;
+        point.meaning = QString::fromStdString(spec.meaning);
+        point.at = picture.part.at + turned(picture.part, spec.at);
+        point.exit = turnedSide(picture.part, nearestSide(bounds, scenePoint(spec.at)));
+        point.freeExit = bounds.width() < kStep && bounds.height() < kStep;
+        point.isPort = arePorts;
+        picture.points.push_back(point);
+    }
+}
+
+double textWidth(const QString& text, TextRole role) {
+    return std::ceil(QFontMetricsF(textFont(role)).horizontalAdvance(text)) + 1;
+}
+
+double textHeight(TextRole role) {
+    return QFontMetricsF(textFont(role)).height();
+}
+
+QString shortNote(const std::string& label) {
+    const QString note = QString::fromStdString(label).simplified();
+    return note.size() <= kLongestNote ? note : note.left(kLongestNote - 1) + QChar(0x2026);
+}
+
+/// The number of a terminal beside its lead, inside the symbol's bounds.
+QRectF numberRect(const QPointF& at, Side exit, double width, double height) {
+    switch (exit) {
+    case Side::Up:
+        return {at.x() + 3.5, at.y() + 1, width, height};
+    case Side::Down:
+        return {at.x() + 3.5, at.y() - height - 1, width, height};
+    case Side::Left:
+        return {at.x() + 1, at.y() - height - 1.5, width, height};
+    case Side::Right:
+        break;
+    }
+    return {at.x() - width - 0.5, at.y() - height - 1.5, width, height};
+}
+
+void addTerminalNumbers(PartPicture& picture) {
+    const Symbol* symbol = findSymbol(picture.part.kind);
+    if (!symbol || !symbol->numbersTerminals) {
+        return;
+    }
+    for (const ConnectionPoint& point : picture.points) {
+        if (!point.isPort) {
+            const QString text =
+                point.name == "-" ? QString(QChar(0x2212)) : QString::fromStdString(point.name);
+            const QPointF at = scenePoint(point.at) - picture.origin();
+            picture.texts.push_back(
+                {numberRect(at, point.exit, textWidth(text, TextRole::Number), textHeight(TextRole::Number)),
+                 text, TextRole::Number});
+        }
+    }
+}
+
+struct Line {
+    QString text;
+    TextRole role;
+};
+
+std::vector<Line> labelLines(const Part& part) {
+    std::vector<Line> lines;
+    const Symbol* symbol = findSymbol(part.kind);
+    if (part.kind != "splice" && symbol) {
+        lines.push_back({QString::fromStdString(part.reference), TextRole::Reference});
+    }
+    lines.push_back({mainValueText(part), TextRole::Value});
+    lines.push_back({shortNote(part.label), TextRole::Note});
+    lines.erase(
+        std::remove_if(lines.begin(), lines.end(), [](const Line& line) { return line.text.isEmpty(); }),
+        lines.end());
+    return lines;
+}
+
+/// Beside the symbol, lines below each other, in the middle of its height or at its top where a lead leaves.
+void addLabelsBeside(PartPicture& picture, const std::vector<Line>& lines, bool toTheRight) {
+    double height = 0;
+    for (const Line& line : lines) {
+        height += textHeight(line.role);
+    }
+    double top = picture.body.center().y() - height / 2;
+    for (const Line& line : lines) {
+        const double width = textWidth(line.text, line.role);
+        const double left = toTheRight ? picture.body.right() + kGap : picture.body.left() - kGap - width;
+        picture.texts.push_back({{left, top, width, textHeight(line.role)}, line.text, line.role});
+        top += textHeight(line.role);
+    }
+}
+
+/// Above or below: reference and value in one line, the note in the line further out.
+void addLabelsOver(PartPicture& picture, const std::vector<Line>& lines, bool above) {
+    constexpr double kBetween = 5;
+    double width = -kBetween;
+    for (const Line& line : lines) {
+        width += line.role == TextRole::Note ? 0 : textWidth(line.text, line.role) + kBetween;
+    }
+    const double rowHeight = textHeight(TextRole::Reference);
+    const double row = above ? picture.body.top() - rowHeight - 2 : picture.body.bottom() + 2;
+    const double outerRow = above ? row - textHeight(TextRole::Note) : row + rowHeight;
+    double left = picture.body.center().x() - width / 2;
+    for (const Line& line : lines) {
+        const double own = textWidth(line.text, line.role);
+        if (line.role == TextRole::Note) {
+            picture.texts.push_back(
+                {{picture.body.center().x() - own / 2, outerRow, own, textHeight(line.role)},
+                 line.text,
+                 line.role});
+        } else {
+            picture.texts.push_back({{left, row, own, rowHeight}, line.text, line.role});
+            left += own + kBetween;
+        }
+    }
+}
+
+bool hasPointOn(const PartPicture& picture, Side side) {
+    return std::any_of(picture.points.begin(), picture.points.end(),
+                       [&](const ConnectionPoint& point) { return !point.freeExit && point.exit == side; });
+}
+
+void addLabels(PartPicture& picture) {
+    const std::vector<Line> lines = labelLines(picture.part);
+    if (!hasPointOn(picture, Side::Right)) {
+        addLabelsBeside(picture, lines, true);
+    } else if (!hasPointOn(picture, Side::Up)) {
+        addLabelsOver(picture, lines, true);
+    } else if (!hasPointOn(picture, Side::Down)) {
+        addLabelsOver(picture, lines, false);
+    } else {
+        addLabelsBeside(picture, lines, hasPointOn(picture, Side::Left));
+    }
+}
+
+} // namespace
+
+const ConnectionPoint* PartPicture::point(const std::string& name) const {
+    const auto found = std::find_if(points.begin(), points.end(),
+                                    [&](const ConnectionPoint& one) { return one.name == name; });
+    return found == points.end() ? nullptr : &*found;
+}
+
+PartPicture pictureOf(const Part& part) {
+    const PartKind& kind = kindOf(part);
+    std::vector<TerminalSpec> all = kind.terminals(part);
+    const std::vector<PortSpec> ports = kind.ports(part);
+    all.insert(all.end(), ports.begin(), ports.end());
+    const QRectF bounds = symbolBounds(part, all);
+
+    PartPicture picture;
+    picture.part = part;
+    picture.body = turning(part).mapRect(bounds);
+    addPoints(picture, bounds, kind.terminals(part), false);
+    addPoints(picture, bounds, ports, true);
+    addTerminalNumbers(picture);
+    addLabels(picture);
+    picture.extent = picture.body;
+    for (const PartText& text : picture.texts) {
+        picture.extent |= text.rect;
+    }
+    return picture;
+}
+
+QFont textFont(TextRole role) {
+    QFont font;
+    font.setStyleHint(QFont::SansSerif);
+    switch (role) {
+    case TextRole::Reference:
+        font.setPixelSize(kReferenceTextHeight);
+        font.setWeight(QFont::DemiBold);
+        break;
+    case TextRole::Value:
+    case TextRole::Note:
+        font.setPixelSize(kValueTextHeight);
+        break;
+    case TextRole::Number:
+        font.setPixelSize(kSmallTextHeight);
+        break;
+    }
+    return font;
+}
+
+QString mainValueText(const Part& part) {
+    const Symbol* symbol = findSymbol(part.kind);
+    if (!symbol || symbol->valueKey.empty()) {
+        return {};
+    }
+    const PartKind& kind = kindOf(part);
+    const auto parameters = kind.parameters();
+    const auto found = std::find_if(parameters.begin(), parameters.end(),
+                                    [&](const ParameterSpec& one) { return one.key == symbol->valueKey; });
+    if (found == parameters.end()) {
+        return {};
+    }
+    return QString::fromStdString(formatQuantity(kind.value(part, found->key), found->kind));
+}
+
+} // namespace pumpwright
