@@ -44,7 +44,8 @@ QRect fieldArea(const CircuitLayout& layout) {
 RouteField fieldOf(const CircuitLayout& layout, const QRect& area) {
     RouteField field(area);
     for (const auto& [id, picture] : layout.parts) {
-        field.addBody(coveredSteps(picture.body.translated(picture.origin())));
+        // The outermost row holds leads only: lines may leave sideways there.
+        field.addBody(coveredSteps(picture.body.translated(picture.origin()).adjusted(4, 4, -4, -4)));
         for (const PartText& text : picture.texts) {
             if (text.role != TextRole::Number) {
                 field.addText(coveredSteps(text.rect.translated(picture.origin()).adjusted(-4, -4, 4, 4)));
