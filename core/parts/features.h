@@ -24,7 +24,7 @@ struct Contact {
     double inductiveShare = 1; ///< of the rating that is left with a motor or coil as load
     double resistiveShare =
         1; ///< of the rating that is left with a resistive load, heat sink and ambient counted
-    ContactRating rating;
+    ContactRating rating{};
 };
 
 /// What stands across a coil inside the part.

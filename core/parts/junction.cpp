@@ -76,15 +76,25 @@ JunctionValues zenerValues(double zener_V, double test_A, double zenerResistance
     return values;
 }
 
+JunctionValues oneWayZenerValues(double clamp_V, double test_A, double resistance_ohm) {
+    JunctionValues values = zenerValues(clamp_V, test_A, resistance_ohm);
+    values.saturation_A = 0;
+    return values;
+}
+
 JunctionElement::JunctionElement(Unknown anode, Unknown cathode, const JunctionValues& values)
     : m_anode(anode), m_cathode(cathode), m_values(values) {}
 
 SmoothValue JunctionElement::currentAt(double voltage_V) const {
     const JunctionValues& own = m_values;
-    SmoothValue total = exponentialWithResistance(voltage_V + own.saturation_A * own.resistance_ohm,
-                                                  own.saturation_A, own.slope_V, own.resistance_ohm);
-    total.value += kLeak_S * voltage_V - own.saturation_A;
-    total.slope += kLeak_S;
+    SmoothValue total{kLeak_S * voltage_V, kLeak_S};
+    if (own.saturation_A > 0) {
+        const SmoothValue forward =
+            exponentialWithResistance(voltage_V + own.saturation_A * own.resistance_ohm, own.saturation_A,
+                                      own.slope_V, own.resistance_ohm);
+        total.value += forward.value - own.saturation_A;
+        total.slope += forward.slope;
+    }
     if (std::isfinite(own.breakdown_V)) {
         // Shifted by the drop at `breakdown_A`, so that just that current flows at the breakdown voltage.
         const double beyond_V = -voltage_V - own.breakdown_V + own.breakdown_A * own.breakdownResistance_ohm;

@@ -23,6 +23,9 @@ JunctionValues rectifierValues(double forward_V, double forward_A, double resist
 /// A Zener diode that holds `zener_V` at `test_A` and rises by `zenerResistance_ohm` from there.
 JunctionValues zenerValues(double zener_V, double test_A, double zenerResistance_ohm);
 
+/// The same with a rectifier in series: conducts in the breakdown direction only. `clamp_V` counts both.
+JunctionValues oneWayZenerValues(double clamp_V, double test_A, double resistance_ohm);
+
 /// A diode from anode to cathode: i·R + n·Vt·ln(1 + i/Is) = v, solved for i, so that the current grows no
 /// faster than a straight line however far a trial point is off. The same law mirrored for the breakdown.
 class JunctionElement {

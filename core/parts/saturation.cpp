@@ -19,6 +19,19 @@ SmoothValue smoothStep(double x, double width) {
     return {value, small / ((1 + small) * (1 + small)) / width};
 }
 
+SmoothValue smoothOnset(double x, double knee) {
+    if (x <= 0) {
+        return {0, 0};
+    }
+    // Written with the quotient that cannot overflow.
+    const double quotient = knee / x;
+    if (quotient > 1e100) {
+        return {0, 0};
+    }
+    const double value = 1 / (1 + quotient * quotient);
+    return {value, 2 * value * (1 - value) / x};
+}
+
 SmoothValue smoothLimit(double x, double limit) {
     const double value = std::tanh(x / limit);
     return {limit * value, 1 - value * value};

@@ -14,6 +14,10 @@ SmoothValue smoothRamp(double x, double width);
 /// 0 for x well below zero, 1 well above, ½ at zero; rises over about ±3·`width`.
 SmoothValue smoothStep(double x, double width);
 
+/// 0 for x below zero, then rising towards 1: ½ at `knee`, 0.99 at ten times that. Something that takes a
+/// nearly constant current as soon as it has some voltage, and none backwards.
+SmoothValue smoothOnset(double x, double knee);
+
 /// x limited to ±`limit`, with slope 1 at zero.
 SmoothValue smoothLimit(double x, double limit);
 

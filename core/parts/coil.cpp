@@ -1,0 +1,57 @@
+#include "core/parts/coil.h"
+
+namespace pumpwright {
+namespace {
+
+/// A rectifier such as relay makers build in. Values from memory of typical data sheets of 1 A rectifiers.
+constexpr double kDiodeForward_V = 0.95;
+constexpr double kDiodeRated_A = 1;
+constexpr double kDiodeResistance_ohm = 0.05;
+constexpr double kDiodeReverse_V = 400;
+/// What the rectifier in series with a Zener adds to its voltage, and the pair's resistance.
+constexpr double kSeriesDrop_V = 0.7;
+constexpr double kZenerTest_A = 0.05;
+constexpr double kZenerResistance_ohm = 2;
+
+/// Anode on the minus terminal.
+JunctionValues suppressionValues(const CoilValues& values) {
+    if (values.suppression == Suppression::Zener) {
+        return oneWayZenerValues(values.zenerVoltage_V + kSeriesDrop_V, kZenerTest_A, kZenerResistance_ohm);
+    }
+    return rectifierValues(kDiodeForward_V, kDiodeRated_A, kDiodeResistance_ohm, kDiodeReverse_V);
+}
+
+} // namespace
+
+CoilElement::CoilElement(const CoilValues& values, Unknown plus, Unknown minus, LawContext& context)
+    : m_values(values), m_plus(plus), m_minus(minus),
+      m_current(context.addUnknown({"coil current", 0, 1e-6})),
+      m_diode(values.suppression == Suppression::Zener ? plus : minus,
+              values.suppression == Suppression::Zener ? minus : plus, suppressionValues(values)) {}
+
+void CoilElement::addEquations(const Point& at, Equations& equations) const {
+    equations.addCurrent(m_plus, m_minus, at[m_current]);
+    equations.addCurrentSlope(m_plus, m_minus, m_current, 1);
+    equations.add(m_current, voltage_V(at) - m_values.resistance_ohm * at[m_current]);
+    equations.addSlope(m_current, m_plus, 1);
+    equations.addSlope(m_current, m_minus, -1);
+    equations.addSlope(m_current, m_current, -m_values.resistance_ohm);
+    switch (m_values.suppression) {
+    case Suppression::None:
+        break;
+    case Suppression::Resistor:
+        equations.addConductance(at, m_plus, m_minus, 1 / m_values.suppressionResistance_ohm);
+        break;
+    case Suppression::Diode:
+    case Suppression::Zener:
+        m_diode.addEquations(at, equations);
+        break;
+    }
+}
+
+void CoilElement::addMasses(MassMatrix& masses) const {
+    masses.add(m_current, m_current, m_values.inductance_H);
+    masses.addCapacitance(m_plus, m_minus, m_values.strayCapacitance_F);
+}
+
+} // namespace pumpwright
