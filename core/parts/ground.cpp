@@ -1,0 +1,63 @@
+#include "core/parts/kinds.h"
+#include "core/parts/part_kind.h"
+
+#include <array>
+
+namespace pumpwright {
+namespace {
+
+constexpr std::array kParameters{
+    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.002, 1e-5, 100},
+};
+
+/// A bolt on the vehicle body. All ground parts meet on the body, which is the reference node.
+class GroundLaw final : public Law {
+public:
+    GroundLaw(Unknown terminal, double resistance_ohm)
+        : m_terminal(terminal), m_conductance_S(1 / resistance_ohm) {}
+
+    void addEquations(const Point& at, Equations& equations) const override {
+        equations.addConductance(at, m_terminal, kReference, m_conductance_S);
+    }
+    std::vector<Probe> probes() const override {
+        return {{probe::kCurrent, "current into the body", QuantityKind::Current, false, 1e-3}};
+    }
+    void probeValues(const Point& at, std::span<double> values) const override {
+        values[0] = m_conductance_S * at[m_terminal];
+    }
+
+private:
+    Unknown m_terminal;
+    double m_conductance_S;
+};
+
+class GroundKind final : public PartKind {
+public:
+    std::string_view id() const override { return "ground"; }
+    std::string_view title() const override { return "Ground point"; }
+    DrawerGroup group() const override { return DrawerGroup::Connection; }
+    std::string_view letter() const override { return "X"; }
+
+    std::vector<TerminalSpec> terminals(const Part&) const override {
+        return {{"31", {0, -1}, "to the vehicle body"}};
+    }
+    std::span<const ParameterSpec> parameters() const override { return kParameters; }
+
+    Features features(const Part&) const override {
+        Features features;
+        features.ground = true;
+        return features;
+    }
+    std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
+        return std::make_unique<GroundLaw>(context.node("31"), value(part, "contactResistance_ohm"));
+    }
+};
+
+} // namespace
+
+const PartKind& groundKind() {
+    static const GroundKind kind;
+    return kind;
+}
+
+} // namespace pumpwright

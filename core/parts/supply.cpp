@@ -1,0 +1,164 @@
+#include "core/parts/kinds.h"
+#include "core/parts/open_circuit_voltage.h"
+#include "core/parts/part_kind.h"
+#include "core/parts/saturation.h"
+
+#include <algorithm>
+#include <array>
+
+namespace pumpwright {
+namespace {
+
+constexpr std::array kParameters{
+    ParameterSpec{"stateOfCharge_share", "State of charge at the start", QuantityKind::Share, 1, 0, 1},
+    ParameterSpec{"capacity_C", "Capacity", QuantityKind::Charge, 216e3, 360, 3.6e6},
+    ParameterSpec{"internalResistance_ohm", "Internal resistance", QuantityKind::Resistance, 0.008, 5e-4, 10},
+    ParameterSpec{"chargeVoltage_V", "Charging voltage", QuantityKind::Voltage, 14.0, 10, 20},
+    ParameterSpec{"chargeLimit_A", "Charging current limit", QuantityKind::Current, 40, 0.1, 500},
+    ParameterSpec{"chargeResistance_ohm", "Charging lead resistance", QuantityKind::Resistance, 0.01, 1e-3,
+                  10},
+};
+
+const std::array kChoices{
+    ChoiceSpec{"charging",
+               "Charged by",
+               {{"none", "nothing"}, {"alternator", "alternator"}, {"converter", "traction converter"}}},
+};
+
+/// [A] over which the charging source begins to regulate and to limit.
+constexpr double kChargeCorner_A = 0.25;
+
+/// Battery, and beside it a charging source while the drive plan says so. Memory: is the source at work.
+class SupplyLaw final : public Law {
+public:
+    struct Values {
+        double stateOfCharge_share;
+        double capacity_C;
+        double resistance_ohm;
+        bool mayCharge;
+        double chargeVoltage_V;
+        double chargeLimit_A;
+        double chargeResistance_ohm;
+    };
+
+    SupplyLaw(const Values& values, LawContext& context)
+        : m_values(values), m_plus(context.node("30")), m_minus(context.node("31")),
+          m_charge(context.addUnknown({"state of charge", values.stateOfCharge_share, 1e-6})) {
+        if (values.mayCharge) {
+            for (const ChargingSpan& span : context.surroundings().plan().charging) {
+                m_chargingChanges_s.insert(m_chargingChanges_s.end(), {span.from_s, span.to_s});
+            }
+        }
+    }
+
+    void addEquations(const Point& at, Equations& equations) const override {
+        const double conductance_S = 1 / m_values.resistance_ohm;
+        const SmoothValue emf = openCircuitVoltage_V(at[m_charge]);
+        const double battery_A = conductance_S * (emf.value - at[m_plus] + at[m_minus]);
+        equations.addCurrent(m_minus, m_plus, battery_A);
+        addSlopes(equations, conductance_S);
+        equations.addCurrentSlope(m_minus, m_plus, m_charge, conductance_S * emf.slope);
+
+        equations.add(m_charge, -battery_A);
+        equations.addSlope(m_charge, m_plus, conductance_S);
+        equations.addSlope(m_charge, m_minus, -conductance_S);
+        equations.addSlope(m_charge, m_charge, -conductance_S * emf.slope);
+
+        if (at.memory[0] > 0) {
+            const SmoothValue charging = chargingCurrent(at);
+            equations.addCurrent(m_minus, m_plus, charging.value);
+            addSlopes(equations, charging.slope);
+        }
+    }
+
+    void addMasses(MassMatrix& masses) const override { masses.add(m_charge, m_charge, m_values.capacity_C); }
+
+    std::vector<double> memoryAtStart() const override { return {0}; }
+    std::size_t eventCount() const override { return 1; }
+    double eventValue(std::size_t, const Point& at) const override {
+        const bool wanted = m_values.mayCharge && at.surroundings.charging(at.time_s);
+        return wanted == (at.memory[0] > 0) ? -1 : 1;
+    }
+    std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
+        memory[0] = 1 - memory[0];
+        return memory[0] > 0 ? "charging begins" : "charging ends";
+    }
+    double nextDue_s(double now_s, std::span<const double>) const override {
+        double next = std::numeric_limits<double>::infinity();
+        for (const double change_s : m_chargingChanges_s) {
+            next = change_s > now_s ? std::min(next, change_s) : next;
+        }
+        return next;
+    }
+
+    std::vector<Probe> probes() const override {
+        return {{probe::kCurrent, "current delivered", QuantityKind::Current, false, 1e-3}};
+    }
+    void probeValues(const Point& at, std::span<double> values) const override {
+        const double emf_V = openCircuitVoltage_V(at[m_charge]).value;
+        values[0] = (emf_V - at[m_plus] + at[m_minus]) / m_values.resistance_ohm;
+        values[0] += at.memory[0] > 0 ? chargingCurrent(at).value : 0.0;
+    }
+
+private:
+    /// A current from minus to plus that falls by `conductance_S` with the terminal voltage.
+    void addSlopes(Equations& equations, double conductance_S) const {
+        equations.addCurrentSlope(m_minus, m_plus, m_plus, -conductance_S);
+        equations.addCurrentSlope(m_minus, m_plus, m_minus, conductance_S);
+    }
+
+    /// [A] into the plus node, and how it falls with the terminal voltage: regulated, limited, never
+    /// backwards.
+    SmoothValue chargingCurrent(const Point& at) const {
+        const double asked_A =
+            (m_values.chargeVoltage_V - at[m_plus] + at[m_minus]) / m_values.chargeResistance_ohm;
+        const SmoothValue begins = smoothRamp(asked_A, kChargeCorner_A);
+        const SmoothValue limits = smoothRamp(asked_A - m_values.chargeLimit_A, kChargeCorner_A);
+        return {begins.value - limits.value, (begins.slope - limits.slope) / m_values.chargeResistance_ohm};
+    }
+
+    Values m_values;
+    Unknown m_plus;
+    Unknown m_minus;
+    Unknown m_charge;
+    std::vector<double> m_chargingChanges_s;
+};
+
+class SupplyKind final : public PartKind {
+public:
+    std::string_view id() const override { return "supply"; }
+    std::string_view title() const override { return "Supply"; }
+    DrawerGroup group() const override { return DrawerGroup::Supply; }
+    std::string_view letter() const override { return "G"; }
+
+    std::vector<TerminalSpec> terminals(const Part&) const override {
+        return {{"30", {0, -2}, "positive pole"}, {"31", {0, 2}, "negative pole"}};
+    }
+    std::span<const ParameterSpec> parameters() const override { return kParameters; }
+    std::span<const ChoiceSpec> choices() const override { return kChoices; }
+
+    Features features(const Part& part) const override {
+        Features features;
+        features.source = Source{"30", "31", openCircuitVoltage_V(value(part, "stateOfCharge_share")).value,
+                                 value(part, "internalResistance_ohm")};
+        return features;
+    }
+
+    std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
+        const SupplyLaw::Values values{
+            value(part, "stateOfCharge_share"),    value(part, "capacity_C"),
+            value(part, "internalResistance_ohm"), choice(part, "charging") != "none",
+            value(part, "chargeVoltage_V"),        value(part, "chargeLimit_A"),
+            value(part, "chargeResistance_ohm")};
+        return std::make_unique<SupplyLaw>(values, context);
+    }
+};
+
+} // namespace
+
+const PartKind& supplyKind() {
+    static const SupplyKind kind;
+    return kind;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,59 @@
+#include "core/parts/junction_law.h"
+#include "core/parts/kinds.h"
+#include "core/parts/part_kind.h"
+
+#include <array>
+
+namespace pumpwright {
+namespace {
+
+constexpr std::array kParameters{
+    ParameterSpec{"zenerVoltage_V", "Zener voltage", QuantityKind::Voltage, 24, 2.4, 400},
+    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.1, 5000},
+    ParameterSpec{"zenerResistance_ohm", "Resistance while it holds", QuantityKind::Resistance, 2, 1e-3,
+                  1000},
+};
+
+/// [V] highest supply voltage in service: ISO 16750-2, value from memory. Below it a Zener diode across the
+/// supply conducts for ever.
+constexpr double kHighestSupply_V = 16;
+
+class ZenerKind final : public PartKind {
+public:
+    std::string_view id() const override { return "zener"; }
+    std::string_view title() const override { return "Zener diode"; }
+    DrawerGroup group() const override { return DrawerGroup::Suppression; }
+    std::string_view letter() const override { return "R"; }
+
+    std::vector<TerminalSpec> terminals(const Part&) const override {
+        return {{"A", {-2, 0}, "anode"}, {"K", {2, 0}, "cathode"}};
+    }
+    std::span<const ParameterSpec> parameters() const override { return kParameters; }
+
+    Features features(const Part& part) const override {
+        Features features;
+        const double zener_V = value(part, "zenerVoltage_V");
+        features.paths = {{"A", "K", true}};
+        if (zener_V < kHighestSupply_V) {
+            features.paths.push_back({"K", "A", true});
+        }
+        features.rectifier = Rectifier{"A", "K", value(part, "ratedPower_W") / zener_V, zener_V, true};
+        return features;
+    }
+    std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
+        const double zener_V = value(part, "zenerVoltage_V");
+        // The voltage is stated at a quarter of the rated power, as data sheets do. Common practice.
+        const double test_A = value(part, "ratedPower_W") / (4 * zener_V);
+        return junctionLaw(context.node("A"), context.node("K"),
+                           zenerValues(zener_V, test_A, value(part, "zenerResistance_ohm")));
+    }
+};
+
+} // namespace
+
+const PartKind& zenerKind() {
+    static const ZenerKind kind;
+    return kind;
+}
+
+} // namespace pumpwright

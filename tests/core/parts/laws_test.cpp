@@ -1,0 +1,231 @@
+#include "tests/support/catch.h"
+#include "tests/support/law_bench.h"
+
+#include <cmath>
+
+using namespace pumpwright;
+using namespace pumpwright::test;
+
+namespace {
+
+/// Every kind with every single choice changed from its default, so that each branch of a law is met.
+std::vector<std::pair<const PartKind*, Part>> variants() {
+    std::vector<std::pair<const PartKind*, Part>> all;
+    for (const PartKind* kind : partKinds()) {
+        all.emplace_back(kind, newPart(*kind, "X1", {}));
+        for (const ChoiceSpec& choice : kind->choices()) {
+            for (std::size_t option = 1; option < choice.options.size(); ++option) {
+                Part part = newPart(*kind, "X1", {});
+                part.choices[std::string(choice.key)] = std::string(choice.options[option].id);
+                all.emplace_back(kind, part);
+            }
+        }
+    }
+    return all;
+}
+
+std::string nameOf(const PartKind& kind, const Part& part) {
+    std::string name(kind.id());
+    for (const auto& [key, option] : part.choices) {
+        name += ", " + key + " " + option;
+    }
+    return name;
+}
+
+/// A drive plan in which something happens to every part.
+DrivePlan busyPlan() {
+    DrivePlan plan;
+    plan.presses = {{0, 10, 200, 0.2}};
+    plan.charging = {{0, 10}};
+    plan.switchMoves = {{0, {"p1"}, true}};
+    return plan;
+}
+
+/// Largest |f| near the point, for the rounding error of the difference quotient.
+void checkColumn(LawBench& bench, Unknown column) {
+    const double here = bench.x(column);
+    const double step = benchStep(bench, column);
+    const PlainEquations stated = bench.equations();
+    const auto shifted = [&](double by) {
+        bench.x(column) = here + by;
+        return bench.equations();
+    };
+    const PlainEquations up = shifted(step);
+    const PlainEquations down = shifted(-step);
+    const PlainEquations halfUp = shifted(step / 2);
+    const PlainEquations halfDown = shifted(-step / 2);
+    bench.x(column) = here;
+    for (Unknown row = 0; row < static_cast<Unknown>(bench.size()); ++row) {
+        // One step of Richardson's extrapolation: the error goes with the fourth power of the step.
+        const double coarse = (up.f(row) - down.f(row)) / (2 * step);
+        const double fine = (halfUp.f(row) - halfDown.f(row)) / step;
+        const double difference = (4 * fine - coarse) / 3;
+        const double rounding = 1e-14 * (std::abs(stated.f(row)) + std::abs(up.f(row))) / step;
+        INFO("row " << row << ", column " << column << ", at " << here);
+        CHECK(std::abs(stated.slope(row, column) - difference) <=
+              1e-5 * std::abs(difference) + 100 * rounding + 1e-9);
+    }
+}
+
+void checkSlopes(LawBench& bench, std::mt19937& random) {
+    for (int point = 0; point < 4; ++point) {
+        scatter(bench, random);
+        for (Unknown column = 0; column < static_cast<Unknown>(bench.size()); ++column) {
+            checkColumn(bench, column);
+        }
+    }
+}
+
+/// The memory at the start and after each event, one after the other, whether due or not.
+template <class Check>
+void inEveryState(LawBench& bench, Check check) {
+    check();
+    for (std::size_t event = 0; event < bench.law().eventCount(); ++event) {
+        bench.law().happen(event, bench.point(), bench.memory());
+        INFO("after event " << event);
+        check();
+    }
+}
+
+} // namespace
+
+TEST_CASE("every slope that a law states is the derivative of what it adds", "[parts][laws]") {
+    std::mt19937 random(7);
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part, busyPlan());
+        inEveryState(bench, [&] { checkSlopes(bench, random); });
+    }
+}
+
+TEST_CASE("a wire's slopes are the derivatives of what it adds", "[parts][laws][wire]") {
+    std::mt19937 random(8);
+    Wire wire;
+    wire.bundled = 4;
+    LawBench bench(wire);
+    checkSlopes(bench, random);
+}
+
+TEST_CASE("no law gives anything but finite numbers, however far off a trial point is", "[parts][laws]") {
+    std::mt19937 random(9);
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part, busyPlan());
+        inEveryState(bench, [&] {
+            for (const double size : {1e-300, 1e-3, 1e2, 1e4, 1e7}) {
+                scatter(bench, random);
+                std::uniform_real_distribution<double> share(-size, size);
+                for (Unknown u = 0; u < static_cast<Unknown>(bench.size()); ++u) {
+                    bench.x(u) += share(random) * std::max(1.0, std::abs(bench.start(u)));
+                }
+                const PlainEquations equations = bench.equations();
+                for (Unknown row = 0; row < static_cast<Unknown>(bench.size()); ++row) {
+                    CHECK(std::isfinite(equations.f(row)));
+                    for (Unknown column = 0; column < static_cast<Unknown>(bench.size()); ++column) {
+                        CHECK(std::isfinite(equations.slope(row, column)));
+                    }
+                }
+            }
+        });
+    }
+}
+
+TEST_CASE("the currents of a part sum to zero over its terminals", "[parts][laws]") {
+    std::mt19937 random(10);
+    for (const auto& [kind, part] : variants()) {
+        if (kind->features(part).ground) {
+            continue; // its current goes into the body, which is no terminal
+        }
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part, busyPlan());
+        scatter(bench, random);
+        double sum = 0;
+        double size = 1e-12;
+        for (const TerminalSpec& terminal : kind->terminals(part)) {
+            sum += bench.currentInto(terminal.name);
+            size = std::max(size, std::abs(bench.currentInto(terminal.name)));
+        }
+        CHECK(std::abs(sum) <= 1e-12 * size);
+    }
+}
+
+TEST_CASE("no event of a law is due again right after it happened", "[parts][laws]") {
+    std::mt19937 random(11);
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part, busyPlan());
+        for (int point = 0; point < 50; ++point) {
+            scatter(bench, random);
+            bench.time_s += 0.003;
+            for (const std::string& text : bench.settle()) {
+                CHECK(text != "endless loop of events");
+            }
+        }
+    }
+}
+
+TEST_CASE("every kind's standard values lie within its own limits, and it says what it is",
+          "[parts][kinds]") {
+    for (const PartKind* kind : partKinds()) {
+        INFO(kind->id());
+        CHECK_FALSE(kind->title().empty());
+        CHECK_FALSE(kind->letter().empty());
+        for (const ParameterSpec& spec : kind->parameters()) {
+            INFO(spec.key);
+            CHECK(spec.low < spec.high);
+            CHECK(spec.low <= spec.standard);
+            CHECK(spec.standard <= spec.high);
+            CHECK_FALSE(spec.label.empty());
+        }
+        CHECK(findPartKind(kind->id()) == kind);
+    }
+}
+
+TEST_CASE("features name only terminals that the part has", "[parts][kinds]") {
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        const auto terminals = kind->terminals(part);
+        const auto known = [&](const std::string& name) {
+            return std::any_of(terminals.begin(), terminals.end(),
+                               [&](const TerminalSpec& terminal) { return terminal.name == name; });
+        };
+        const Features features = kind->features(part);
+        for (const CurrentPath& path : features.paths) {
+            CHECK((known(path.from) && known(path.to)));
+        }
+        for (const Contact& contact : features.contacts) {
+            CHECK((known(contact.from) && known(contact.to)));
+        }
+        for (const Coil& coil : features.coils) {
+            CHECK((known(coil.plus) && known(coil.minus)));
+        }
+        for (const Load& load : features.loads) {
+            CHECK((known(load.from) && known(load.to)));
+        }
+        for (const std::string& optional : features.optionalTerminals) {
+            CHECK(known(optional));
+        }
+    }
+}
+
+TEST_CASE("every contact has its two probes, and set points are parameters", "[parts][kinds]") {
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part);
+        const auto probes = bench.law().probes();
+        const auto known = [&](const std::string& name) {
+            return std::any_of(probes.begin(), probes.end(),
+                               [&](const Probe& probe) { return probe.name == name; });
+        };
+        for (const Contact& contact : kind->features(part).contacts) {
+            const std::string tail = contact.name.empty() ? "" : " " + contact.name;
+            CHECK(known(probe::kContact + tail));
+            CHECK(known(probe::kContactCurrent + tail));
+        }
+        const auto parameters = kind->parameters();
+        for (const std::string& key : kind->features(part).setPoints) {
+            CHECK(std::any_of(parameters.begin(), parameters.end(),
+                              [&](const ParameterSpec& spec) { return spec.key == key; }));
+        }
+    }
+}
