@@ -1,0 +1,191 @@
+#include "core/simulate/drive.h"
+
+#include "core/simulate/drive_system.h"
+#include "core/simulate/event_finder.h"
+#include "core/simulate/radau.h"
+#include "core/simulate/recorder.h"
+#include "core/units/quantity_kind.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kFirstStep_s = 1e-6;
+constexpr double kLongestStep_s = 60;
+constexpr int kMostEventsAtOnce = 200;
+constexpr double kCrowdSpan_s = 1e-3;
+constexpr int kMostEventsInCrowd = 5000;
+constexpr long kMostSteps = 20'000'000;
+constexpr long kStepsBetweenReports = 64;
+
+/// One run of a circuit over its plan.
+class DriveRun {
+public:
+    DriveRun(const Circuit& circuit, const DriveOptions& options)
+        : m_options(options), m_end_s(circuit.plan.duration_s), m_system(circuit),
+          m_stepper(m_system, options.relativeTolerance), m_events(m_system),
+          m_recorder(m_system.channels(), options.recordingBytes),
+          m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()) {}
+
+    DriveResult run() {
+        if (restart()) {
+            while (m_result.status == DriveStatus::Finished && m_time_s < m_end_s && advance()) {
+                report();
+            }
+        }
+        m_result.recording = m_recorder.finish(m_time_s);
+        const RadauStepper::Counts counts = m_stepper.counts();
+        m_result.statistics = {counts.steps, counts.rejected, counts.factorisations, counts.newtonIterations,
+                               m_eventCount, m_system.size()};
+        return std::move(m_result);
+    }
+
+private:
+    bool advance();
+    bool restart();
+    bool happenAll(std::span<const EventFinder::Due> due);
+    void record(double from_s, double to_s);
+    void recordNow(bool jump);
+    void report();
+    bool stop(const std::string& why, const std::string& id);
+
+    const DriveOptions& m_options;
+    double m_end_s;
+    DriveSystem m_system;
+    RadauStepper m_stepper;
+    EventFinder m_events;
+    Recorder m_recorder;
+    double m_time_s = 0;
+    std::vector<double> m_x;
+    std::vector<double> m_values;
+    std::vector<double> m_between;
+    long m_eventCount = 0;
+    double m_crowdBegin_s = 0;
+    int m_crowd = 0;
+    DriveResult m_result;
+};
+
+/// Makes one step and deals with what happens in it. False where the run ends early.
+bool DriveRun::advance() {
+    const double due_s = m_system.nextDue_s(m_time_s);
+    const double latest_s = std::min({due_s, m_end_s, m_time_s + kLongestStep_s});
+    if (m_stepper.step(latest_s) == RadauStepper::Outcome::TooFine) {
+        const auto& owner = m_system.ownerOf(m_stepper.culprit());
+        return stop(
+            fmt::format("the step would have to be shorter than time can be told apart, because of {}",
+                        owner.name),
+            owner.id);
+    }
+    const StepPolynomial& step = m_stepper.polynomial();
+    const std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
+    const double to_s = event_s.value_or(step.end_s);
+    record(step.begin_s, to_s);
+    m_time_s = to_s;
+    if (to_s < step.end_s) {
+        step.evaluate(to_s, m_x);
+    } else {
+        std::copy(m_stepper.x().begin(), m_stepper.x().end(), m_x.begin());
+    }
+    recordNow(false);
+    return event_s || m_time_s >= due_s ? restart() : true;
+}
+
+/// Deals with everything that is due at this instant and starts the stepper anew.
+bool DriveRun::restart() {
+    for (int round = 0; round < kMostEventsAtOnce; ++round) {
+        if (!m_stepper.settle(m_time_s, m_x)) {
+            const auto& owner = m_system.ownerOf(m_stepper.culprit());
+            return stop(
+                fmt::format("no state of the circuit fits the equations, nearest to blame is {}", owner.name),
+                owner.id);
+        }
+        recordNow(true);
+        const std::vector<EventFinder::Due> due = m_events.dueAt(m_time_s, m_x);
+        if (due.empty()) {
+            m_stepper.start(m_time_s, m_x, kFirstStep_s);
+            return true;
+        }
+        if (!happenAll(due)) {
+            return false;
+        }
+    }
+    const PlacedLaw& law = m_system.laws()[m_events.dueAt(m_time_s, m_x).front().law];
+    return stop(fmt::format("{} switches to and fro without end", law.reference), law.id);
+}
+
+bool DriveRun::happenAll(std::span<const EventFinder::Due> due) {
+    for (const EventFinder::Due& event : due) {
+        const PlacedLaw& placed = m_system.laws()[event.law];
+        const Point at = m_system.pointFor(placed, m_time_s, m_x);
+        if (placed.law->eventValue(event.event, at) < 0) {
+            continue; // an event before it in the same instant has settled it
+        }
+        std::string what = placed.law->happen(event.event, at, m_system.memoryOf(placed));
+        ++m_eventCount;
+        if (!what.empty()) {
+            m_recorder.addEvent({m_time_s, placed.subject, placed.id, std::move(what)});
+        }
+        if (m_time_s - m_crowdBegin_s > kCrowdSpan_s) {
+            m_crowdBegin_s = m_time_s;
+            m_crowd = 0;
+        }
+        if (++m_crowd > kMostEventsInCrowd) {
+            return stop(fmt::format("{} switches more than {} times within a millisecond", placed.reference,
+                                    kMostEventsInCrowd),
+                        placed.id);
+        }
+    }
+    return true;
+}
+
+void DriveRun::record(double from_s, double to_s) {
+    m_between.resize(m_x.size());
+    for (const double share : {0.25, 0.5, 0.75}) {
+        const double time_s = from_s + share * (to_s - from_s);
+        m_stepper.polynomial().evaluate(time_s, m_between);
+        m_system.channelValues(time_s, m_between, m_values);
+        m_recorder.add(time_s, m_values);
+    }
+}
+
+void DriveRun::recordNow(bool jump) {
+    m_system.channelValues(m_time_s, m_x, m_values);
+    if (jump) {
+        m_recorder.jump(m_time_s, m_values);
+    } else {
+        m_recorder.add(m_time_s, m_values);
+    }
+}
+
+void DriveRun::report() {
+    const RadauStepper::Counts counts = m_stepper.counts();
+    if (m_options.cancel != nullptr && m_options.cancel->load(std::memory_order_relaxed)) {
+        m_result.status = DriveStatus::Cancelled;
+    } else if (counts.steps > kMostSteps) {
+        stop("it takes too many steps", {});
+    } else if (m_options.progress && counts.steps % kStepsBetweenReports == 0) {
+        m_options.progress(m_time_s / m_end_s);
+    }
+}
+
+bool DriveRun::stop(const std::string& why, const std::string& id) {
+    m_result.status = DriveStatus::Stopped;
+    m_result.message = fmt::format("The drive cannot be simulated beyond {}: {}.",
+                                   formatQuantity(m_time_s, QuantityKind::Time), why);
+    if (!id.empty()) {
+        m_result.suspects.push_back(id);
+    }
+    return false;
+}
+
+} // namespace
+
+DriveResult simulateDrive(const Circuit& circuit, const DriveOptions& options) {
+    return DriveRun(circuit, options).run();
+}
+
+} // namespace pumpwright
