@@ -6,8 +6,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
-#include <utility>
+#include <optional>
+#include <string>
 
 namespace pumpwright {
 namespace {
@@ -29,8 +32,14 @@ struct Replacement {
 };
 
 // Spaces that other programs put between number and unit, and the typographic minus.
-constexpr Replacement kReplacements[] = {{"\t", " "},     {"\n", " "},     {"\r", " "},     {"\u00A0", " "},
-                                         {"\u2007", " "}, {"\u2009", " "}, {"\u202F", " "}, {"\u2212", "-"}};
+constexpr auto kReplacements = std::to_array<Replacement>({{"\t", " "},
+                                                           {"\n", " "},
+                                                           {"\r", " "},
+                                                           {"\u00A0", " "},
+                                                           {"\u2007", " "},
+                                                           {"\u2009", " "},
+                                                           {"\u202F", " "},
+                                                           {"\u2212", "-"}});
 
 /// The text with one kind of space, single and only inside, and one kind of minus.
 std::string tidied(std::string_view text) {
@@ -62,14 +71,20 @@ struct CodeLetter {
 };
 
 // Letters that stand at the place of the decimal sign [IEC 60062, clause 5].
-constexpr CodeLetter kCodeLetters[] = {
-    {QuantityKind::Resistance, "R", 0},        {QuantityKind::Resistance, "r", 0},
-    {QuantityKind::Resistance, "k", 3},        {QuantityKind::Resistance, "K", 3},
-    {QuantityKind::Resistance, "M", 6},        {QuantityKind::Resistance, "G", 9},
-    {QuantityKind::Capacitance, "p", -12},     {QuantityKind::Capacitance, "n", -9},
-    {QuantityKind::Capacitance, "u", -6},      {QuantityKind::Capacitance, "\u00B5", -6},
-    {QuantityKind::Capacitance, "\u03BC", -6}, {QuantityKind::Capacitance, "m", -3},
-};
+constexpr auto kCodeLetters = std::to_array<CodeLetter>({
+    {QuantityKind::Resistance, "R", 0},
+    {QuantityKind::Resistance, "r", 0},
+    {QuantityKind::Resistance, "k", 3},
+    {QuantityKind::Resistance, "K", 3},
+    {QuantityKind::Resistance, "M", 6},
+    {QuantityKind::Resistance, "G", 9},
+    {QuantityKind::Capacitance, "p", -12},
+    {QuantityKind::Capacitance, "n", -9},
+    {QuantityKind::Capacitance, "u", -6},
+    {QuantityKind::Capacitance, "\u00B5", -6},
+    {QuantityKind::Capacitance, "\u03BC", -6},
+    {QuantityKind::Capacitance, "m", -3},
+});
 
 std::string_view leadingDigits(std::string_view text) {
     return text.substr(0, std::min(text.find_first_not_of("0123456789"), text.size()));

@@ -35,7 +35,8 @@ std::size_t characterLength(std::string_view text) {
     std::size_t length = 0;
     if (byte(0) < 0x80) {
         return 1;
-    } else if (byte(0) >= 0xC2 && byte(0) <= 0xDF) {
+    }
+    if (byte(0) >= 0xC2 && byte(0) <= 0xDF) {
         length = 2;
     } else if (byte(0) >= 0xE0 && byte(0) <= 0xEF) {
         length = 3;

@@ -1,6 +1,7 @@
 #include "core/units/unit_table_p.h"
 
 #include <algorithm>
+#include <array>
 
 namespace pumpwright {
 namespace {
@@ -12,7 +13,7 @@ struct Spelling {
     std::string_view symbol;
 };
 
-constexpr Spelling kSpellings[] = {
+constexpr auto kSpellings = std::to_array<Spelling>({
     {"percent", "%"},     {"volt", "V"},         {"volts", "V"},
     {"amp", "A"},         {"amps", "A"},         {"ampere", "A"},
     {"amperes", "A"},     {"ohm", "Ω"},          {"ohms", "Ω"},
@@ -47,7 +48,7 @@ constexpr Spelling kSpellings[] = {
     {"rev/min", "rpm"},   {"kgm2", "kg·m²"},     {"kgcm2", "kg·cm²"},
     {"gcm2", "g·cm²"},    {"Vs/rad", "V·s/rad"}, {"Nm/A", "N·m/A"},
     {"mNm/A", "mN·m/A"},  {"°C/W", "K/W"},       {"J/°C", "J/K"},
-};
+});
 
 struct Fold {
     std::string_view from;
@@ -56,17 +57,25 @@ struct Fold {
 
 // Characters that look or mean the same: both micro signs, both ohm signs, degree and ordinal, raised
 // figures.
-constexpr Fold kFolds[] = {
-    {"µ", "u"}, {"μ", "u"}, {"\u2126", "Ω"}, {"º", "°"}, {"²", "2"},
-    {"³", "3"}, {"^", ""},  {"⋅", "·"},      {"*", "·"}, {"\"", "″"},
-};
+constexpr auto kFolds = std::to_array<Fold>({
+    {"µ", "u"},
+    {"μ", "u"},
+    {"\u2126", "Ω"},
+    {"º", "°"},
+    {"²", "2"},
+    {"³", "3"},
+    {"^", ""},
+    {"⋅", "·"},
+    {"*", "·"},
+    {"\"", "″"},
+});
 
 std::string folded(std::string_view text) {
     std::string result;
     while (!text.empty()) {
         const auto* fold =
             std::ranges::find_if(kFolds, [&](const Fold& f) { return text.starts_with(f.from); });
-        const bool found = fold != std::end(kFolds);
+        const bool found = fold != kFolds.end();
         result += found ? fold->to : text.substr(0, 1);
         text.remove_prefix(found ? fold->from.size() : 1);
     }

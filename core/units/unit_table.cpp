@@ -15,71 +15,101 @@ constexpr double kCubicInch_m3 = kInch_m * kInch_m * kInch_m;
 constexpr double kCubicFoot_m3 = kFoot_m * kFoot_m * kFoot_m;
 
 // Preferred unit first, then the other units of the ladder, then units that are only used when asked for.
-constexpr DisplayUnit kPlain[] = {{"", 1, 0}};
-constexpr DisplayUnit kShare[] = {{"%", 1e-2, 0}};
-constexpr DisplayUnit kVoltage[] = {{"V", 1, 0}, {"mV", 1e-3, 0}, {"µV", 1e-6, 0}, {"kV", 1e3, 0}};
-constexpr DisplayUnit kCurrent[] = {{"A", 1, 0},     {"mA", 1e-3, 0},  {"µA", 1e-6, 0},
-                                    {"nA", 1e-9, 0}, {"pA", 1e-12, 0}, {"kA", 1e3, 0}};
-constexpr DisplayUnit kResistance[] = {{"Ω", 1, 0},    {"mΩ", 1e-3, 0}, {"µΩ", 1e-6, 0},
-                                       {"kΩ", 1e3, 0}, {"MΩ", 1e6, 0},  {"GΩ", 1e9, 0}};
-constexpr DisplayUnit kCapacitance[] = {
-    {"µF", 1e-6, 0}, {"nF", 1e-9, 0}, {"pF", 1e-12, 0}, {"F", 1, 0}, {"mF", 1e-3, 0}};
-constexpr DisplayUnit kInductance[] = {{"mH", 1e-3, 0}, {"µH", 1e-6, 0}, {"nH", 1e-9, 0}, {"H", 1, 0}};
-constexpr DisplayUnit kPower[] = {
-    {"W", 1, 0}, {"mW", 1e-3, 0}, {"µW", 1e-6, 0}, {"kW", 1e3, 0}, {"MW", 1e6, 0}};
-constexpr DisplayUnit kEnergy[] = {{"J", 1, 0},        {"mJ", 1e-3, 0},          {"µJ", 1e-6, 0},
-                                   {"kJ", 1e3, 0},     {"MJ", 1e6, 0},           {"Ws", 1, 0},
-                                   {"Wh", kHour_s, 0}, {"kWh", 1e3 * kHour_s, 0}};
-constexpr DisplayUnit kCharge[] = {{"Ah", kHour_s, 0}, {"mAh", 1e-3 * kHour_s, 0},
-                                   {"C", 1, 0},        {"mC", 1e-3, 0},
-                                   {"µC", 1e-6, 0},    {"As", 1, 0}};
-constexpr DisplayUnit kTime[] = {{"s", 1, 0},     {"ms", 1e-3, 0},       {"µs", 1e-6, 0},
-                                 {"ns", 1e-9, 0}, {"min", kMinute_s, 0}, {"h", kHour_s, 0}};
-constexpr DisplayUnit kTemperature[] = {
-    {"°C", 1, kZeroCelsius_K}, {"K", 1, 0}, {"°F", kFahrenheitDegree_K, kZeroFahrenheit_K}};
-constexpr DisplayUnit kTemperatureDifference[] = {{"K", 1, 0}, {"°C", 1, 0}, {"°F", kFahrenheitDegree_K, 0}};
-constexpr DisplayUnit kPressure[] = {{"kPa", 1e3, 0},
-                                     {"Pa", 1, 0},
-                                     {"MPa", kMegaPascal, 0},
-                                     {"inHg", kInchOfMercury_Pa, 0},
-                                     {"mmHg", kMillimetreOfMercury_Pa, 0},
-                                     {"mbar", 1e2, 0},
-                                     {"bar", 1e5, 0},
-                                     {"hPa", 1e2, 0},
-                                     {"psi", kPoundPerSquareInch_Pa, 0},
-                                     {"Torr", kTorr_Pa, 0},
-                                     {"atm", kStandardAtmosphere_Pa, 0}};
-constexpr DisplayUnit kArea[] = {
-    {"cm²", 1e-4, 0}, {"mm²", 1e-6, 0}, {"m²", 1, 0}, {"in²", kInch_m* kInch_m, 0}};
-constexpr DisplayUnit kWireArea[] = {{"mm²", 1e-6, 0}, {"cm²", 1e-4, 0}, {"m²", 1, 0}};
-constexpr DisplayUnit kLength[] = {{"m", 1, 0},     {"mm", 1e-3, 0},    {"cm", 1e-2, 0},   {"km", 1e3, 0},
-                                   {"µm", 1e-6, 0}, {"ft", kFoot_m, 0}, {"in", kInch_m, 0}};
-constexpr DisplayUnit kVolume[] = {{"L", 1e-3, 0}, {"mL", 1e-6, 0},           {"cm³", 1e-6, 0},
-                                   {"m³", 1, 0},   {"in³", kCubicInch_m3, 0}, {"ft³", kCubicFoot_m3, 0}};
-constexpr DisplayUnit kVolumeFlow[] = {{"L/min", 1e-3 * kPerMinute, 0},
-                                       {"mL/min", 1e-6 * kPerMinute, 0},
-                                       {"L/s", 1e-3, 0},
-                                       {"m³/s", 1, 0},
-                                       {"m³/h", 1.0 / kHour_s, 0},
-                                       {"ft³/min", kCubicFoot_m3* kPerMinute, 0}};
-constexpr DisplayUnit kForce[] = {{"N", 1, 0}, {"mN", 1e-3, 0}, {"kN", 1e3, 0}, {"lbf", kPoundForce_N, 0}};
-constexpr DisplayUnit kTorque[] = {{"N·m", 1, 0},
-                                   {"mN·m", 1e-3, 0},
-                                   {"lbf·ft", kPoundForce_N* kFoot_m, 0},
-                                   {"lbf·in", kPoundForce_N* kInch_m, 0}};
-constexpr DisplayUnit kAngularSpeed[] = {{"rpm", kRevolutionPerMinute_radPerS, 0}, {"rad/s", 1, 0}};
-constexpr DisplayUnit kMass[] = {{"kg", 1, 0}, {"g", 1e-3, 0}, {"lb", kPound_kg, 0}};
-constexpr DisplayUnit kInertia[] = {{"kg·m²", 1, 0}, {"kg·cm²", 1e-4, 0}, {"g·cm²", 1e-7, 0}};
-constexpr DisplayUnit kMotorConstant[] = {{"V·s/rad", 1, 0},
-                                          {"mV·s/rad", 1e-3, 0},
-                                          {"N·m/A", 1, 0},
-                                          {"mN·m/A", 1e-3, 0},
-                                          {"V/krpm", 1e-3 / kRevolutionPerMinute_radPerS, 0}};
-constexpr DisplayUnit kThermalResistance[] = {{"K/W", 1, 0}, {"mK/W", 1e-3, 0}};
-constexpr DisplayUnit kHeatCapacity[] = {{"J/K", 1, 0}, {"mJ/K", 1e-3, 0}, {"kJ/K", 1e3, 0}};
-constexpr DisplayUnit kAcceleration[] = {{"m/s²", 1, 0}, {"g", kStandardGravity_mPerS2, 0}};
-constexpr DisplayUnit kStiffness[] = {
-    {"N/m", 1, 0}, {"kN/m", 1e3, 0}, {"N/mm", 1e3, 0}, {"lbf/in", kPoundForce_N / kInch_m, 0}};
+constexpr auto kPlain = std::to_array<DisplayUnit>({{"", 1, 0}});
+constexpr auto kShare = std::to_array<DisplayUnit>({{"%", 1e-2, 0}});
+constexpr auto kVoltage =
+    std::to_array<DisplayUnit>({{"V", 1, 0}, {"mV", 1e-3, 0}, {"µV", 1e-6, 0}, {"kV", 1e3, 0}});
+constexpr auto kCurrent = std::to_array<DisplayUnit>(
+    {{"A", 1, 0}, {"mA", 1e-3, 0}, {"µA", 1e-6, 0}, {"nA", 1e-9, 0}, {"pA", 1e-12, 0}, {"kA", 1e3, 0}});
+constexpr auto kResistance = std::to_array<DisplayUnit>(
+    {{"Ω", 1, 0}, {"mΩ", 1e-3, 0}, {"µΩ", 1e-6, 0}, {"kΩ", 1e3, 0}, {"MΩ", 1e6, 0}, {"GΩ", 1e9, 0}});
+constexpr auto kCapacitance = std::to_array<DisplayUnit>(
+    {{"µF", 1e-6, 0}, {"nF", 1e-9, 0}, {"pF", 1e-12, 0}, {"F", 1, 0}, {"mF", 1e-3, 0}});
+constexpr auto kInductance =
+    std::to_array<DisplayUnit>({{"mH", 1e-3, 0}, {"µH", 1e-6, 0}, {"nH", 1e-9, 0}, {"H", 1, 0}});
+constexpr auto kPower = std::to_array<DisplayUnit>(
+    {{"W", 1, 0}, {"mW", 1e-3, 0}, {"µW", 1e-6, 0}, {"kW", 1e3, 0}, {"MW", 1e6, 0}});
+constexpr auto kEnergy = std::to_array<DisplayUnit>({{"J", 1, 0},
+                                                     {"mJ", 1e-3, 0},
+                                                     {"µJ", 1e-6, 0},
+                                                     {"kJ", 1e3, 0},
+                                                     {"MJ", 1e6, 0},
+                                                     {"Ws", 1, 0},
+                                                     {"Wh", kHour_s, 0},
+                                                     {"kWh", 1e3 * kHour_s, 0}});
+constexpr auto kCharge = std::to_array<DisplayUnit>({{"Ah", kHour_s, 0},
+                                                     {"mAh", 1e-3 * kHour_s, 0},
+                                                     {"C", 1, 0},
+                                                     {"mC", 1e-3, 0},
+                                                     {"µC", 1e-6, 0},
+                                                     {"As", 1, 0}});
+constexpr auto kTime = std::to_array<DisplayUnit>({{"s", 1, 0},
+                                                   {"ms", 1e-3, 0},
+                                                   {"µs", 1e-6, 0},
+                                                   {"ns", 1e-9, 0},
+                                                   {"min", kMinute_s, 0},
+                                                   {"h", kHour_s, 0}});
+constexpr auto kTemperature = std::to_array<DisplayUnit>(
+    {{"°C", 1, kZeroCelsius_K}, {"K", 1, 0}, {"°F", kFahrenheitDegree_K, kZeroFahrenheit_K}});
+constexpr auto kTemperatureDifference =
+    std::to_array<DisplayUnit>({{"K", 1, 0}, {"°C", 1, 0}, {"°F", kFahrenheitDegree_K, 0}});
+constexpr auto kPressure = std::to_array<DisplayUnit>({{"kPa", 1e3, 0},
+                                                       {"Pa", 1, 0},
+                                                       {"MPa", kMegaPascal, 0},
+                                                       {"inHg", kInchOfMercury_Pa, 0},
+                                                       {"mmHg", kMillimetreOfMercury_Pa, 0},
+                                                       {"mbar", 1e2, 0},
+                                                       {"bar", 1e5, 0},
+                                                       {"hPa", 1e2, 0},
+                                                       {"psi", kPoundPerSquareInch_Pa, 0},
+                                                       {"Torr", kTorr_Pa, 0},
+                                                       {"atm", kStandardAtmosphere_Pa, 0}});
+constexpr auto kArea = std::to_array<DisplayUnit>(
+    {{"cm²", 1e-4, 0}, {"mm²", 1e-6, 0}, {"m²", 1, 0}, {"in²", kInch_m* kInch_m, 0}});
+constexpr auto kWireArea = std::to_array<DisplayUnit>({{"mm²", 1e-6, 0}, {"cm²", 1e-4, 0}, {"m²", 1, 0}});
+constexpr auto kLength = std::to_array<DisplayUnit>({{"m", 1, 0},
+                                                     {"mm", 1e-3, 0},
+                                                     {"cm", 1e-2, 0},
+                                                     {"km", 1e3, 0},
+                                                     {"µm", 1e-6, 0},
+                                                     {"ft", kFoot_m, 0},
+                                                     {"in", kInch_m, 0}});
+constexpr auto kVolume = std::to_array<DisplayUnit>({{"L", 1e-3, 0},
+                                                     {"mL", 1e-6, 0},
+                                                     {"cm³", 1e-6, 0},
+                                                     {"m³", 1, 0},
+                                                     {"in³", kCubicInch_m3, 0},
+                                                     {"ft³", kCubicFoot_m3, 0}});
+constexpr auto kVolumeFlow = std::to_array<DisplayUnit>({{"L/min", 1e-3 * kPerMinute, 0},
+                                                         {"mL/min", 1e-6 * kPerMinute, 0},
+                                                         {"L/s", 1e-3, 0},
+                                                         {"m³/s", 1, 0},
+                                                         {"m³/h", 1.0 / kHour_s, 0},
+                                                         {"ft³/min", kCubicFoot_m3* kPerMinute, 0}});
+constexpr auto kForce =
+    std::to_array<DisplayUnit>({{"N", 1, 0}, {"mN", 1e-3, 0}, {"kN", 1e3, 0}, {"lbf", kPoundForce_N, 0}});
+constexpr auto kTorque = std::to_array<DisplayUnit>({{"N·m", 1, 0},
+                                                     {"mN·m", 1e-3, 0},
+                                                     {"lbf·ft", kPoundForce_N* kFoot_m, 0},
+                                                     {"lbf·in", kPoundForce_N* kInch_m, 0}});
+constexpr auto kAngularSpeed =
+    std::to_array<DisplayUnit>({{"rpm", kRevolutionPerMinute_radPerS, 0}, {"rad/s", 1, 0}});
+constexpr auto kMass = std::to_array<DisplayUnit>({{"kg", 1, 0}, {"g", 1e-3, 0}, {"lb", kPound_kg, 0}});
+constexpr auto kInertia =
+    std::to_array<DisplayUnit>({{"kg·m²", 1, 0}, {"kg·cm²", 1e-4, 0}, {"g·cm²", 1e-7, 0}});
+constexpr auto kMotorConstant =
+    std::to_array<DisplayUnit>({{"V·s/rad", 1, 0},
+                                {"mV·s/rad", 1e-3, 0},
+                                {"N·m/A", 1, 0},
+                                {"mN·m/A", 1e-3, 0},
+                                {"V/krpm", 1e-3 / kRevolutionPerMinute_radPerS, 0}});
+constexpr auto kThermalResistance = std::to_array<DisplayUnit>({{"K/W", 1, 0}, {"mK/W", 1e-3, 0}});
+constexpr auto kHeatCapacity =
+    std::to_array<DisplayUnit>({{"J/K", 1, 0}, {"mJ/K", 1e-3, 0}, {"kJ/K", 1e3, 0}});
+constexpr auto kAcceleration =
+    std::to_array<DisplayUnit>({{"m/s²", 1, 0}, {"g", kStandardGravity_mPerS2, 0}});
+constexpr auto kStiffness = std::to_array<DisplayUnit>(
+    {{"N/m", 1, 0}, {"kN/m", 1e3, 0}, {"N/mm", 1e3, 0}, {"lbf/in", kPoundForce_N / kInch_m, 0}});
 
 constexpr std::array kRows = {
     KindRow{Kind::Number, "number", "", "2.5", kPlain},
