@@ -1,11 +1,11 @@
 #include "core/parts/conductor.h"
 
 #include "core/parts/saturation.h"
+#include "core/units/wire_size.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 namespace pumpwright {
 namespace {
@@ -113,12 +113,6 @@ double copperResistivity_ohmm(double temperature_K) {
 double copperResistivitySlope(double temperature_K) {
     const double share = 1 + kCopperCoefficient_perK * (temperature_K - kTwentyCelsius_K);
     return kCopper20_ohmm * kCopperCoefficient_perK * smoothRamp(share - 0.1, 0.02).slope;
-}
-
-double awgArea_m2(int gauge) {
-    // ASTM B258: 36 AWG is 0.005 in (0.127 mm) in diameter, and 39 steps are a factor of 92.
-    const double diameter_m = 0.127e-3 * std::pow(92.0, (36 - gauge) / 39.0);
-    return std::numbers::pi / 4 * diameter_m * diameter_m;
 }
 
 double bundleShare(int bundled) {

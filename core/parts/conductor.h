@@ -27,9 +27,6 @@ double copperResistivitySlope(double temperature_K);
 /// R(T)/R(20 °C) of copper windings.
 double copperWarmShare(double temperature_K);
 
-/// [m²] of a round solid conductor of this gauge; 1/0, 2/0 … are 0, −1 …
-double awgArea_m2(int gauge);
-
 /// Current [A] that a single copper wire may carry without a break.
 ///
 /// `bundled` counts the loaded wires of its bundle, itself included. Zero where the surroundings are as hot
