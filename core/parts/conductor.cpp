@@ -1,6 +1,7 @@
 #include "core/parts/conductor.h"
 
 #include "core/parts/saturation.h"
+#include "core/units/constants.h"
 #include "core/units/wire_size.h"
 
 #include <algorithm>
@@ -10,13 +11,8 @@
 namespace pumpwright {
 namespace {
 
-/// IEC 60028, values from memory: resistivity at 20 °C and its temperature coefficient.
-constexpr double kCopper20_ohmm = 1.7241e-8;
-constexpr double kCopperCoefficient_perK = 0.00393;
-constexpr double kTwentyCelsius_K = 293.15;
-
-constexpr double kTableAmbient_K = 303.15;       // 30 °C
-constexpr double kEngineSpaceAmbient_K = 323.15; // 50 °C
+constexpr double kTableAmbient_K = kZeroCelsius_K + 30;
+constexpr double kEngineSpaceAmbient_K = kZeroCelsius_K + 50;
 
 constexpr std::size_t kClassCount = 6;
 constexpr std::array<InsulationClass, kClassCount> kClasses{{
@@ -102,17 +98,17 @@ const InsulationClass* findInsulation(std::string_view id) {
 }
 
 double copperWarmShare(double temperature_K) {
-    return copperResistivity_ohmm(temperature_K) / kCopper20_ohmm;
+    return copperResistivity_ohmm(temperature_K) / kCopperResistivity_OhmM;
 }
 
 double copperResistivity_ohmm(double temperature_K) {
-    const double share = 1 + kCopperCoefficient_perK * (temperature_K - kTwentyCelsius_K);
-    return kCopper20_ohmm * (0.1 + smoothRamp(share - 0.1, 0.02).value);
+    const double share = 1 + kCopperTemperatureCoefficient_perK * (temperature_K - kCopperReference_K);
+    return kCopperResistivity_OhmM * (0.1 + smoothRamp(share - 0.1, 0.02).value);
 }
 
 double copperResistivitySlope(double temperature_K) {
-    const double share = 1 + kCopperCoefficient_perK * (temperature_K - kTwentyCelsius_K);
-    return kCopper20_ohmm * kCopperCoefficient_perK * smoothRamp(share - 0.1, 0.02).slope;
+    const double share = 1 + kCopperTemperatureCoefficient_perK * (temperature_K - kCopperReference_K);
+    return kCopperResistivity_OhmM * kCopperTemperatureCoefficient_perK * smoothRamp(share - 0.1, 0.02).slope;
 }
 
 double bundleShare(int bundled) {
