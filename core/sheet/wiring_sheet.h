@@ -2,6 +2,7 @@
 
 #include "core/checks/finding.h"
 #include "core/circuit/circuit.h"
+#include "core/sheet/bill.h"
 
 #include <string>
 #include <vector>
@@ -28,7 +29,10 @@ struct WiringSheet {
     std::vector<std::string> cautions;
 };
 
-WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum);
+/// `titles` gives the titles of catalogue entries by id, for the parts list; a part from no known
+/// entry is called by its kind.
+WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum,
+                        const CatalogueTitles& titles = {});
 
 /// The usual cautions, shown at first start, on the sheet and in the README.
 const std::vector<std::string>& cautions();

@@ -1,0 +1,18 @@
+#include "core/sheet/wiring_sheet.h"
+
+namespace pumpwright {
+
+const std::vector<std::string>& cautions() {
+    static const std::vector<std::string> texts{
+        "Brakes are safety-critical: a fault in this circuit can cost lives.",
+        "The results of this program are estimates from the values entered; they prove nothing about a "
+        "vehicle.",
+        "Have the finished work inspected by a qualified person before the vehicle is driven.",
+        "Local roadworthiness law decides whether the vehicle may be used on the road.",
+        "Test with the vehicle stationary first, wheels chocked, before any test at low speed.",
+        "Disconnect the battery before wiring, and connect it last.",
+    };
+    return texts;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,58 @@
+#include "core/sheet/cells.h"
+#include "core/sheet/references.h"
+#include "core/sheet/tables_p.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+namespace {
+
+template <class IdType, class Object>
+void addReferences(std::vector<std::string>& references, const std::vector<IdType>& ids,
+                   const std::map<IdType, Object>& objects) {
+    for (const IdType& id : ids) {
+        const auto found = objects.find(id);
+        references.push_back(found == objects.end() ? id.text : found->second.reference);
+    }
+}
+
+std::string subjectsText(const Circuit& circuit, const Finding& finding) {
+    std::vector<std::string> references;
+    addReferences(references, finding.parts, circuit.parts);
+    addReferences(references, finding.wires, circuit.wires);
+    addReferences(references, finding.hoses, circuit.hoses);
+    return references.empty() ? kNothing : joinedReferences(std::move(references));
+}
+
+std::string stateText(const Finding& finding) {
+    if (!finding.waiver) {
+        return "open";
+    }
+    const std::string by = finding.waiver->initials.empty() ? "" : " (" + finding.waiver->initials + ")";
+    return fmt::format("accepted: {}{}", finding.waiver->reason, by);
+}
+
+std::string remedyText(const Finding& finding) {
+    return finding.remedies.empty() ? kNothing : finding.remedies.front().text;
+}
+
+} // namespace
+
+SheetTable findingTable(const Circuit& circuit, const std::vector<Finding>& findings) {
+    SheetTable table{"Findings",
+                     {"Signal word", "About", "What was found", "Limit from", "Remedy", "State"},
+                     std::vector<bool>(6, false),
+                     {}};
+    for (const bool waived : {false, true}) {
+        for (const Finding& finding : findings) {
+            if (finding.waiver.has_value() == waived) {
+                table.rows.push_back({std::string(signalWordName(finding.word)),
+                                      subjectsText(circuit, finding), finding.what, finding.source,
+                                      remedyText(finding), stateText(finding)});
+            }
+        }
+    }
+    return table;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,113 @@
+#include "core/sheet/ratings.h"
+
+#include "core/parts/part_kind.h"
+#include "core/units/quantity_kind.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+namespace {
+
+using Texts = std::vector<std::string>;
+
+std::string amperes(double current_A) {
+    return formatQuantity(current_A, QuantityKind::Current);
+}
+
+std::string_view suppressionText(Suppression suppression) {
+    switch (suppression) {
+    case Suppression::Diode:
+        return " with diode";
+    case Suppression::Resistor:
+        return " with resistor";
+    case Suppression::Zener:
+        return " with zener";
+    case Suppression::None:
+        break;
+    }
+    return "";
+}
+
+void addFuse(Texts& texts, const Features& features) {
+    if (features.fuse) {
+        texts.push_back(fmt::format("{}, {}", amperes(features.fuse->rating_A),
+                                    formatQuantity(features.fuse->voltage_V, QuantityKind::Voltage)));
+    }
+}
+
+void addCoils(Texts& texts, const Features& features) {
+    for (const Coil& coil : features.coils) {
+        texts.push_back(fmt::format("coil {}{}",
+                                    formatQuantity(coil.resistance_ohm, QuantityKind::Resistance),
+                                    suppressionText(coil.suppression)));
+    }
+}
+
+void addContacts(Texts& texts, const Features& features) {
+    for (const Contact& contact : features.contacts) {
+        if (contact.rating.continuous_A > 0) {
+            texts.push_back(fmt::format("{} {}–{} {}", contact.semiconductor ? "output" : "contact",
+                                        contact.from, contact.to, amperes(contact.rating.continuous_A)));
+        }
+    }
+}
+
+void addLoads(Texts& texts, const Features& features) {
+    for (const Load& load : features.loads) {
+        if (load.sort == LoadSort::Coil || load.running_A <= 0) {
+            continue;
+        }
+        const bool inrush = load.inrush_A > load.running_A;
+        texts.push_back(
+            inrush ? fmt::format("runs at {}, starts at {}", amperes(load.running_A), amperes(load.inrush_A))
+                   : amperes(load.running_A));
+    }
+}
+
+void addRectifier(Texts& texts, const Features& features) {
+    if (features.rectifier && features.rectifier->continuous_A > 0) {
+        texts.push_back(fmt::format("{}, {}", amperes(features.rectifier->continuous_A),
+                                    formatQuantity(features.rectifier->reverse_V, QuantityKind::Voltage)));
+    }
+}
+
+/// The first values and all choices of a kind, as its Nameplate has them.
+void addNameplate(Texts& texts, const Part& part, const PartKind& kind) {
+    constexpr std::size_t kMost = 2;
+    for (const ParameterSpec& parameter :
+         kind.parameters().first(std::min(kMost, kind.parameters().size()))) {
+        texts.push_back(formatQuantity(kind.value(part, parameter.key), parameter.kind));
+    }
+}
+
+void addChoices(Texts& texts, const Part& part, const PartKind& kind) {
+    for (const ChoiceSpec& choice : kind.choices()) {
+        for (const ChoiceSpec::Option& option : choice.options) {
+            if (option.id == kind.choice(part, choice.key)) {
+                texts.push_back(fmt::format("{}: {}", choice.label, option.label));
+            }
+        }
+    }
+}
+
+} // namespace
+
+std::string ratingsText(const Part& part) {
+    const PartKind& kind = kindOf(part);
+    const Features features = kind.features(part);
+    Texts texts;
+    addFuse(texts, features);
+    addCoils(texts, features);
+    addContacts(texts, features);
+    addLoads(texts, features);
+    addRectifier(texts, features);
+    if (texts.empty()) {
+        addNameplate(texts, part, kind);
+    }
+    if (features.coils.empty()) { // a relay's choices show in its coil and contacts
+        addChoices(texts, part, kind);
+    }
+    return fmt::format("{}", fmt::join(texts, "; "));
+}
+
+} // namespace pumpwright

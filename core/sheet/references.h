@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pumpwright {
+
+/// The order in which people read references: runs of digits count as numbers, "W2" before "W10".
+bool referenceBefore(std::string_view a, std::string_view b);
+
+/// "K1 relay", or the id of a part that the circuit does not hold.
+std::string partName(const Circuit& circuit, const PartId& id);
+
+/// References of parts, wires and hoses in the order of referenceBefore(), joined by ", ".
+std::string joinedReferences(std::vector<std::string> references);
+
+} // namespace pumpwright

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/nets/nets.h"
+#include "core/sheet/protection.h"
+#include "core/sheet/wiring_sheet.h"
+
+namespace pumpwright {
+
+// The tables of the sheet.
+
+SheetTable wireTable(const Circuit& circuit, const std::map<WireId, Protection>& protection);
+SheetTable hoseTable(const Circuit& circuit);
+SheetTable partsList(const Circuit& circuit, const CatalogueTitles& titles);
+SheetTable fuseTable(const Circuit& circuit, const std::map<WireId, Protection>& protection);
+SheetTable setPointTable(const Circuit& circuit);
+SheetTable findingTable(const Circuit& circuit, const std::vector<Finding>& findings);
+
+} // namespace pumpwright
