@@ -1,0 +1,64 @@
+#include "app/desktop/sheet/page_flow.h"
+
+namespace pumpwright {
+namespace {
+
+constexpr double kGap = 50; ///< between blocks
+
+} // namespace
+
+PageFlow::PageFlow(const QRectF& space) : m_space(space), m_y(space.bottom()) {}
+
+void PageFlow::startPage() {
+    m_pages.emplaceBack();
+    m_y = m_space.top();
+}
+
+void PageFlow::place(double height, PaintBlock paint) {
+    m_pages.back().append({{m_space.left(), m_y, m_space.width(), height}, std::move(paint)});
+    m_y += height;
+}
+
+void PageFlow::addBlock(double height, PaintBlock paint) {
+    if (m_pages.isEmpty() || roomLeft() < height) {
+        startPage();
+    }
+    place(height, std::move(paint));
+    m_y += kGap;
+}
+
+void PageFlow::placeHead(const std::shared_ptr<const TableLayout>& layout, bool continued) {
+    place(layout->titleHeight(), [layout, continued](QPainter& painter, const QRectF& box) {
+        layout->paintTitle(painter, box.topLeft(), continued);
+    });
+    place(layout->headHeight(),
+          [layout](QPainter& painter, const QRectF& box) { layout->paintHead(painter, box.topLeft()); });
+}
+
+void PageFlow::addTable(const SheetTable& table) {
+    const auto layout = std::make_shared<const TableLayout>(table, m_space.width());
+    const double headHeight = layout->titleHeight() + layout->headHeight();
+    const double firstRow = layout->rowCount() > 0 ? layout->rowHeight(0) : 0;
+    if (m_pages.isEmpty() || roomLeft() < headHeight + firstRow) {
+        startPage();
+    }
+    placeHead(layout, false);
+    for (qsizetype row = 0; row < layout->rowCount(); ++row) {
+        if (roomLeft() < layout->rowHeight(row)) {
+            startPage();
+            placeHead(layout, true);
+        }
+        place(layout->rowHeight(row), [layout, row](QPainter& painter, const QRectF& box) {
+            layout->paintRow(painter, box.topLeft(), row);
+        });
+    }
+    m_y += kGap;
+}
+
+void PageFlow::paint(QPainter& painter, int page) const {
+    for (const Placed& placed : m_pages[page]) {
+        placed.paint(painter, placed.box);
+    }
+}
+
+} // namespace pumpwright

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "app/desktop/sheet/page_flow.h"
+#include "app/desktop/sheet/sheet_paper.h"
+
+namespace pumpwright {
+
+/// The finished pages of a wiring sheet, in sheet units of a tenth of a millimetre on A4 landscape.
+class SheetPages {
+public:
+    explicit SheetPages(const SheetPaper& paper);
+
+    int count() const { return 1 + m_flow.pageCount(); }
+    /// Paints page 0…count()-1 with the painter's unit set to a sheet unit.
+    void paint(QPainter& painter, int page) const;
+
+private:
+    void paintFirstPage(QPainter& painter) const;
+
+    SheetPaper m_paper;
+    PageFlow m_flow;
+};
+
+} // namespace pumpwright

@@ -1,0 +1,158 @@
+#include "app/desktop/sheet/table_layout.h"
+
+#include "app/desktop/sheet/sheet_style.h"
+#include "app/desktop/sheet/sheet_text.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <numeric>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kPaddingX = 14;
+constexpr double kPaddingY = 6;
+constexpr double kTitleGap = 12;
+
+QStringList texts(const std::vector<std::string>& cells) {
+    QStringList list;
+    for (const std::string& cell : cells) {
+        list.append(QString::fromStdString(cell));
+    }
+    return list;
+}
+
+QFont cellFont(bool bold) {
+    return sheetFont(bold ? SheetText::BodyBold : SheetText::Body);
+}
+
+struct ColumnWish {
+    double natural = 0; ///< everything on one line
+    double least = 0;   ///< no word broken
+};
+
+ColumnWish wishOf(const QString& head, const QList<QStringList>& rows, qsizetype column) {
+    constexpr double kLongestKept = 300;                            // a longer word may be broken
+    const double headWord = longestWordWidth(head, cellFont(true)); // heads may break between words
+    ColumnWish wish{headWord, headWord};
+    for (const QStringList& row : rows) {
+        wish.natural = std::max(wish.natural, textWidth(row[column], cellFont(false)));
+        wish.least = std::max(wish.least, longestWordWidth(row[column], cellFont(false)));
+    }
+    wish.natural += 2 * kPaddingX + 1;
+    wish.least = std::min(wish.least, kLongestKept) + 2 * kPaddingX + 1;
+    return wish;
+}
+
+/// Columns that ask for no more than an even share get what they ask for; the others share the rest in the
+/// measure of what they ask for, none with less than its longest word.
+QList<double> sharedWidths(const QList<ColumnWish>& wishes, double width) {
+    QList<double> widths(wishes.size(), 0);
+    QList<qsizetype> open(wishes.size());
+    std::iota(open.begin(), open.end(), 0);
+    double rest = width;
+    bool settled = false;
+    while (!settled && !open.isEmpty()) {
+        settled = true;
+        const double asked =
+            std::accumulate(open.begin(), open.end(), 0.0,
+                            [&](double sum, qsizetype column) { return sum + wishes[column].natural; });
+        const double even = rest / static_cast<double>(open.size());
+        const QList<qsizetype> now = open;
+        for (const qsizetype column : now) {
+            const double part = rest * wishes[column].natural / asked;
+            const double wish =
+                wishes[column].natural <= even ? wishes[column].natural : wishes[column].least;
+            const bool fixed = wishes[column].natural <= even || part < wishes[column].least;
+            widths[column] = fixed ? wish : part;
+            if (fixed) {
+                open.removeOne(column);
+                rest -= wish;
+                settled = false;
+                break;
+            }
+        }
+    }
+    return widths;
+}
+
+} // namespace
+
+TableLayout::TableLayout(const SheetTable& table, double width)
+    : m_title(QString::fromStdString(table.title)), m_head(texts(table.columns)),
+      m_numeric(table.numeric.begin(), table.numeric.end()) {
+    for (const std::vector<std::string>& row : table.rows) {
+        m_rows.append(texts(row));
+    }
+    fitColumns(width);
+    m_headHeight = heightOf(m_head, true);
+    for (const QStringList& row : std::as_const(m_rows)) {
+        m_rowHeights.append(heightOf(row, false));
+    }
+}
+
+void TableLayout::fitColumns(double width) {
+    QList<ColumnWish> wishes;
+    double natural = 0;
+    for (qsizetype column = 0; column < m_head.size(); ++column) {
+        wishes.append(wishOf(m_head[column], m_rows, column));
+        natural += wishes.back().natural;
+    }
+    if (natural > width) {
+        m_widths = sharedWidths(wishes, width);
+        return;
+    }
+    constexpr double kMostExtra = 60; // wider gaps make a row hard to follow
+    const double extra = std::min(kMostExtra, (width - natural) / static_cast<double>(m_head.size()));
+    for (const ColumnWish& wish : std::as_const(wishes)) {
+        m_widths.append(wish.natural + extra);
+    }
+}
+
+double TableLayout::width() const {
+    return std::accumulate(m_widths.begin(), m_widths.end(), 0.0);
+}
+
+double TableLayout::titleHeight() const {
+    return textHeight(m_title, sheetFont(SheetText::Heading), 1e6) + kTitleGap;
+}
+
+double TableLayout::heightOf(const QStringList& cells, bool bold) const {
+    double height = 0;
+    for (qsizetype column = 0; column < m_widths.size(); ++column) {
+        height =
+            std::max(height, textHeight(cells[column], cellFont(bold), m_widths[column] - 2 * kPaddingX));
+    }
+    return height + 2 * kPaddingY;
+}
+
+void TableLayout::paintTitle(QPainter& painter, QPointF at, bool continued) const {
+    painter.setPen(Qt::black);
+    const QString title = continued ? QStringLiteral("%1 (continued)").arg(m_title) : m_title;
+    paintText(painter, {at.x(), at.y(), 1e6, titleHeight()}, title, sheetFont(SheetText::Heading));
+}
+
+void TableLayout::paintHead(QPainter& painter, QPointF at) const {
+    paintCells(painter, at, m_head, true);
+    painter.setPen(sheetPen(SheetLine::Middle));
+    painter.drawLine(at + QPointF(0, m_headHeight), at + QPointF(width(), m_headHeight));
+}
+
+void TableLayout::paintRow(QPainter& painter, QPointF at, qsizetype row) const {
+    paintCells(painter, at, m_rows[row], false);
+    painter.setPen(sheetPen(SheetLine::Hair));
+    painter.drawLine(at + QPointF(0, m_rowHeights[row]), at + QPointF(width(), m_rowHeights[row]));
+}
+
+void TableLayout::paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const {
+    painter.setPen(Qt::black);
+    for (qsizetype column = 0; column < m_widths.size(); ++column) {
+        const QRectF box(at.x() + kPaddingX, at.y() + kPaddingY, m_widths[column] - 2 * kPaddingX, 1e6);
+        paintText(painter, box, cells[column], cellFont(bold),
+                  m_numeric[column] ? Qt::AlignRight : Qt::AlignLeft);
+        at.rx() += m_widths[column];
+    }
+}
+
+} // namespace pumpwright

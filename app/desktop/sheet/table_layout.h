@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/sheet/wiring_sheet.h"
+
+#include <QList>
+#include <QPointF>
+#include <QStringList>
+
+class QPainter;
+
+namespace pumpwright {
+
+/// Column widths and row heights of one table, for a given width of page.
+class TableLayout {
+public:
+    TableLayout(const SheetTable& table, double width);
+
+    qsizetype rowCount() const { return m_rows.size(); }
+    double width() const;
+    double titleHeight() const;
+    double headHeight() const { return m_headHeight; }
+    double rowHeight(qsizetype row) const { return m_rowHeights[row]; }
+
+    /// `continued` for the head of a further page.
+    void paintTitle(QPainter& painter, QPointF at, bool continued) const;
+    void paintHead(QPainter& painter, QPointF at) const;
+    void paintRow(QPainter& painter, QPointF at, qsizetype row) const;
+
+private:
+    void fitColumns(double width);
+    double heightOf(const QStringList& cells, bool bold) const;
+    void paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const;
+
+    QString m_title;
+    QStringList m_head;
+    QList<bool> m_numeric;
+    QList<QStringList> m_rows;
+    QList<double> m_widths; ///< with padding
+    QList<double> m_rowHeights;
+    double m_headHeight = 0;
+};
+
+} // namespace pumpwright
