@@ -1,0 +1,185 @@
+#include "app/console/command_line.h"
+
+#include "core/units/quantity_kind.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+
+namespace pumpwright {
+namespace {
+
+constexpr char kAbout[] = "Pumpwright: a workbench for fitting an electric vacuum pump to a brake booster.\n"
+                          "Brakes are safety-critical. Results are estimates from the values entered; have "
+                          "the work inspected by a\n"
+                          "qualified person. Local roadworthiness law decides.";
+
+constexpr char kStatuses[] =
+    "Exit status: 0 nothing at or above the asked signal word, 1 findings or a drive that could not be\n"
+    "finished, 2 bad use, 3 a file that can't be read or written.";
+
+struct CommandName {
+    std::string_view name;
+    Command command;
+};
+
+constexpr std::array kCommands{CommandName{"check", Command::Check}, CommandName{"drive", Command::Drive},
+                               CommandName{"sheet", Command::Sheet}, CommandName{"wires", Command::Wires},
+                               CommandName{"parts", Command::Parts}};
+
+/// Texts as they stand on the command line; numbers among them are read by core/units, which knows units and
+/// no locale.
+struct Texts {
+    std::string atLeast = "caution";
+    std::string every = "0.1 s";
+    bool json = false;
+    bool csv = false;
+};
+
+void addForms(CLI::App& command, Texts& texts, bool withCsv) {
+    CLI::Option* json = command.add_flag("--json", texts.json, "Print JSON for programs");
+    if (withCsv) {
+        command.add_flag("--csv", texts.csv, "Print comma-separated values with a head line")->excludes(json);
+    }
+}
+
+CLI::App* addCommand(CLI::App& app, Request& request, const char* name, const char* about) {
+    CLI::App* command = app.add_subcommand(name, about);
+    command->add_option("FILE", request.file, "Circuit file")->required();
+    return command;
+}
+
+void addCommands(CLI::App& app, Request& request, Texts& texts) {
+    CLI::App* check = addCommand(app, request, "check", "Print what the rules find");
+    check
+        ->add_option("--at-least", texts.atLeast,
+                     "Mildest signal word that makes the exit status 1: danger, warning, caution, notice")
+        ->capture_default_str();
+    addForms(*check, texts, false);
+
+    CLI::App* drive = addCommand(app, request, "drive", "Simulate the drive plan and print what it comes to");
+    addForms(*drive, texts, true);
+    drive->add_option("--every", texts.every, "Time between two rows of --csv")->capture_default_str();
+    drive->add_option("--png", request.png, "Also write the drive chart to this image file");
+
+    CLI::App* sheet = addCommand(app, request, "sheet", "Write the wiring sheet");
+    sheet->add_option("--out", request.out, "PDF file to write")->required();
+
+    addForms(*addCommand(app, request, "wires", "Print the wires and hoses"), texts, true);
+    addForms(*addCommand(app, request, "parts", "Print the parts list with prices"), texts, true);
+}
+
+Outcome badUse(const std::string& text) {
+    return {ExitStatus::BadUse, "", fmt::format("pumpwright: {}\nTry: pumpwright --help\n", text)};
+}
+
+std::string lowerCase(std::string text) {
+    std::ranges::transform(text, text.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    return text;
+}
+
+std::optional<SignalWord> signalWordFrom(const std::string& text) {
+    for (const SignalWord word :
+         {SignalWord::Danger, SignalWord::Warning, SignalWord::Caution, SignalWord::Notice}) {
+        if (lowerCase(text) == lowerCase(std::string(signalWordName(word)))) {
+            return word;
+        }
+    }
+    return std::nullopt;
+}
+
+/// How many letters must be changed, added or left out to make one word of the other.
+std::size_t editDistance(std::string_view a, std::string_view b) {
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j) {
+        row[j] = j;
+    }
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t diagonal = row[0];
+        row[0] = i;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t replaced = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+            diagonal = row[j];
+            row[j] = std::min({row[j] + 1, row[j - 1] + 1, replaced});
+        }
+    }
+    return row[b.size()];
+}
+
+/// A word that is no file but nearly a command was meant as one.
+std::optional<Outcome> misspelledCommand(const std::vector<std::string>& arguments) {
+    if (arguments.empty() || arguments.front().starts_with("-") ||
+        std::filesystem::exists(std::filesystem::path(arguments.front()))) {
+        return std::nullopt;
+    }
+    constexpr std::size_t kMostTypos = 2;
+    for (const CommandName& command : kCommands) {
+        const std::size_t distance = editDistance(arguments.front(), command.name);
+        if (distance > 0 && distance <= kMostTypos) {
+            return badUse(fmt::format("there is no command \"{}\". Did you mean \"{}\"?", arguments.front(),
+                                      command.name));
+        }
+    }
+    return std::nullopt;
+}
+
+tl::expected<Request, Outcome> finished(Request request, const CLI::App& app, const Texts& texts) {
+    for (const CommandName& command : kCommands) {
+        if (app.got_subcommand(std::string(command.name))) {
+            request.command = command.command;
+        }
+    }
+    request.form = texts.json ? OutputForm::Json : texts.csv ? OutputForm::Csv : OutputForm::People;
+    const auto word = signalWordFrom(texts.atLeast);
+    if (!word) {
+        return tl::unexpected(badUse(
+            fmt::format("--at-least \"{}\" is no signal word. Write danger, warning, caution or notice.",
+                        texts.atLeast)));
+    }
+    request.atLeast = *word;
+    const Result<double> every = parseQuantity(texts.every, QuantityKind::Time);
+    if (!every) {
+        return tl::unexpected(badUse(fmt::format("--every: {}", every.error().text)));
+    }
+    if (*every <= 0) {
+        return tl::unexpected(badUse("--every must be more than 0 s, for example \"0.1 s\"."));
+    }
+    request.every_s = *every;
+    return request;
+}
+
+} // namespace
+
+tl::expected<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments) {
+    if (auto complaint = misspelledCommand(arguments)) {
+        return tl::unexpected(*complaint);
+    }
+    Request request;
+    Texts texts;
+    CLI::App app(kAbout, "pumpwright");
+    app.footer(kStatuses);
+    app.set_version_flag("--version", "pumpwright " PUMPWRIGHT_VERSION);
+    app.require_subcommand(0, 1);
+    app.add_option("FILE", request.file, "Without a command: the circuit to open in the window");
+    addCommands(app, request, texts);
+    std::vector<std::string> reversed(arguments.rbegin(), arguments.rend()); // as CLI11 takes them
+    try {
+        app.parse(reversed);
+    } catch (const CLI::CallForVersion& version) {
+        return tl::unexpected(Outcome{ExitStatus::Fine, std::string(version.what()) + "\n", ""});
+    } catch (const CLI::CallForHelp&) {
+        const auto given = app.get_subcommands();
+        return tl::unexpected(
+            Outcome{ExitStatus::Fine, given.empty() ? app.help() : given.front()->help(), ""});
+    } catch (const CLI::ParseError& error) {
+        return tl::unexpected(badUse(error.what()));
+    }
+    return finished(request, app, texts);
+}
+
+} // namespace pumpwright

@@ -1,0 +1,111 @@
+#include "app/console/drive_texts.h"
+#include "app/console/text_table.h"
+#include "core/sheet/drive_summary.h"
+#include "core/sheet/references.h"
+#include "core/units/quantity_kind.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+namespace {
+
+std::string vacuum(double vacuum_Pa) {
+    return fmt::format("{:.1f}", vacuum_Pa / displayUnits(QuantityKind::GaugeVacuum).front().factor);
+}
+
+std::string seconds(double time_s) {
+    return fmt::format("{:.2f}", time_s);
+}
+
+std::string vacuumText(const Circuit& circuit, const DriveSummary& summary) {
+    SheetTable table{"Vacuum below ambient [kPa]",
+                     {"At", "Port", "Lowest", "Highest", "At the end"},
+                     {false, false, true, true, true},
+                     {}};
+    for (const VacuumSummary& one : summary.vacuum) {
+        table.rows.push_back({partName(circuit, one.part), one.port, vacuum(one.lowest_Pa),
+                              vacuum(one.highest_Pa), vacuum(one.atEnd_Pa)});
+    }
+    return textTable(table);
+}
+
+std::string pressesText(const Circuit& circuit, const DriveSummary& summary) {
+    SheetTable table{"Brake presses",
+                     {"At s", "Foot N", "Booster", "Vacuum before kPa", "Lowest kPa", "Assist N",
+                      "Assist asked for N", "Got %"},
+                     {true, true, false, true, true, true, true, true},
+                     {}};
+    for (const PressSummary& press : summary.presses) {
+        const bool asked = press.assistAsked_N > 0;
+        table.rows.push_back(
+            {seconds(press.at_s), fmt::format("{:.0f}", press.force_N), partName(circuit, press.booster),
+             vacuum(press.vacuumBefore_Pa), vacuum(press.vacuumLowest_Pa),
+             fmt::format("{:.0f}", press.assist_N), asked ? fmt::format("{:.0f}", press.assistAsked_N) : "–",
+             asked ? fmt::format("{:.0f}", 100 * press.assist_N / press.assistAsked_N) : "–"});
+    }
+    return textTable(table);
+}
+
+std::string motorsText(const Circuit& circuit, const DriveSummary& summary) {
+    SheetTable table{
+        "Motors", {"Part", "Starts", "Running s", "Highest current A"}, {false, true, true, true}, {}};
+    for (const MotorSummary& motor : summary.motors) {
+        table.rows.push_back({partName(circuit, motor.part), fmt::format("{}", motor.starts),
+                              seconds(motor.running_s), fmt::format("{:.2f}", motor.highest_A)});
+    }
+    return textTable(table);
+}
+
+std::string contactsText(const Circuit& circuit, const DriveSummary& summary) {
+    SheetTable table{"Contacts",
+                     {"Part", "Contact", "Closings", "Closed s", "Most closings in 1 s"},
+                     {false, false, true, true, true},
+                     {}};
+    for (const ContactSummary& contact : summary.contacts) {
+        table.rows.push_back({partName(circuit, contact.part),
+                              contact.contact.empty() ? "–" : contact.contact,
+                              fmt::format("{}", contact.closings), seconds(contact.closed_s),
+                              fmt::format("{}", contact.mostClosingsInOneSecond)});
+    }
+    return textTable(table);
+}
+
+std::string subjectName(const Circuit& circuit, const DriveEvent& event) {
+    if (event.subject == Subject::Wire) {
+        const auto wire = circuit.wires.find(WireId{event.id});
+        return wire == circuit.wires.end() ? event.id : wire->second.reference;
+    }
+    return partName(circuit, PartId{event.id});
+}
+
+std::string eventsText(const Circuit& circuit, const Recording& recording) {
+    constexpr std::size_t kMost = 60;
+    SheetTable table{"Events", {"At s", "Part", "What"}, {true, false, false}, {}};
+    for (const DriveEvent& event : recording.events) {
+        if (table.rows.size() == kMost) {
+            break;
+        }
+        table.rows.push_back({fmt::format("{:.4f}", event.time_s), subjectName(circuit, event), event.what});
+    }
+    std::string text = textTable(table);
+    if (recording.events.size() > kMost) {
+        text += fmt::format("and {} more, which --json lists\n", recording.events.size() - kMost);
+    }
+    return text;
+}
+
+} // namespace
+
+std::string driveText(const Circuit& circuit, const DriveResult& drive) {
+    const DriveSummary summary = driveSummary(circuit, drive.recording);
+    std::string text = fmt::format("Drive \"{}\": {:.6g} s of {:.6g} s simulated\n", circuit.plan.name,
+                                   drive.recording.duration_s, circuit.plan.duration_s);
+    for (const std::string& section :
+         {vacuumText(circuit, summary), pressesText(circuit, summary), motorsText(circuit, summary),
+          contactsText(circuit, summary), eventsText(circuit, drive.recording)}) {
+        text += "\n" + section;
+    }
+    return text;
+}
+
+} // namespace pumpwright

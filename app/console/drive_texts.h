@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/simulate/drive.h"
+
+#include <string>
+
+namespace pumpwright {
+
+/// What a drive comes to, for people: vacuum, presses, motors, contacts, events.
+std::string driveText(const Circuit& circuit, const DriveResult& drive);
+
+/// The same for programs; docs/console-json.md describes it.
+std::string driveJson(const std::string& file, const Circuit& circuit, const DriveResult& drive);
+
+/// A head line, then all channels at times `every_s` apart, in SI units.
+std::string samplesCsv(const Circuit& circuit, const Recording& recording, double every_s);
+
+} // namespace pumpwright

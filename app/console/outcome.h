@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+
+namespace pumpwright {
+
+/// Exit statuses of every command.
+enum class ExitStatus {
+    Fine = 0,       ///< nothing at or above the asked signal word
+    Findings = 1,   ///< something was found, or the drive could not be finished
+    BadUse = 2,     ///< the command line makes no sense
+    Unreadable = 3, ///< a file can't be read or written
+};
+
+/// What a command comes to. Nothing is printed before it is over.
+struct Outcome {
+    ExitStatus status = ExitStatus::Fine;
+    std::string out; ///< for standard output
+    std::string err; ///< for standard error
+};
+
+} // namespace pumpwright

@@ -1,0 +1,57 @@
+#include "app/console/catalogue_titles.h"
+#include "app/console/commands.h"
+#include "app/console/error_text.h"
+#include "app/console/json_text.h"
+#include "app/console/text_table.h"
+#include "core/files/circuit_file.h"
+#include "core/sheet/bill.h"
+
+namespace pumpwright {
+namespace {
+
+Json lineJson(const BillLine& line) {
+    Json json{{"quantity", line.quantity},
+              {"unit", line.unit},
+              {"part", line.description},
+              {"ratings", line.ratings},
+              {"references", line.references},
+              {"price", nullptr},
+              {"sum", nullptr}};
+    if (line.price) {
+        json["price"] = *line.price;
+        json["sum"] = line.sum;
+    }
+    return json;
+}
+
+std::string billJson(const Request& request, const Circuit& circuit, const CatalogueTitles& titles) {
+    const Bill bill = billOf(circuit, titles);
+    Json json{{"file", request.file}, {"checkSum", circuitCheckSum(circuit)}, {"currency", circuit.currency}};
+    json["lines"] = Json::array();
+    for (const BillLine& line : bill.lines) {
+        json["lines"].push_back(lineJson(line));
+    }
+    json["total"] = bill.total;
+    json["linesWithoutPrice"] = bill.unpriced;
+    return jsonText(json);
+}
+
+} // namespace
+
+Outcome partsCommand(const Request& request) {
+    const Result<Circuit> circuit = readCircuit(request.file);
+    if (!circuit) {
+        return unreadable(circuit.error());
+    }
+    const Result<CatalogueTitles> titles = catalogueTitles();
+    if (!titles) {
+        return unreadable(titles.error());
+    }
+    if (request.form == OutputForm::Json) {
+        return {ExitStatus::Fine, billJson(request, *circuit, *titles), ""};
+    }
+    const SheetTable table = wiringSheet(*circuit, {}, "", *titles).parts;
+    return {ExitStatus::Fine, request.form == OutputForm::Csv ? csvTable(table) : textTable(table), ""};
+}
+
+} // namespace pumpwright

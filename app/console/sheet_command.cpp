@@ -1,0 +1,41 @@
+#include "app/console/catalogue_titles.h"
+#include "app/console/checked_circuit.h"
+#include "app/console/commands.h"
+#include "app/console/error_text.h"
+#include "app/console/offscreen.h"
+#include "app/desktop/sheet/sheet_paper.h"
+#include "core/files/circuit_file.h"
+
+#include <QDate>
+#include <QFileInfo>
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+
+Outcome sheetCommand(const Request& request) {
+    Result<Circuit> circuit = readCircuit(request.file);
+    if (!circuit) {
+        return unreadable(circuit.error());
+    }
+    const Result<CatalogueTitles> titles = catalogueTitles();
+    if (!titles) {
+        return unreadable(titles.error());
+    }
+    CheckedCircuit checked = checkedCircuit(std::move(*circuit));
+    const Offscreen offscreen;
+    SheetPaper paper;
+    paper.content = wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles);
+    paper.circuit = std::move(checked.circuit);
+    paper.drive = checked.drive;
+    paper.fileName = QFileInfo(QString::fromStdString(request.file)).fileName();
+    paper.printedOn = QDate::currentDate().toString(Qt::ISODate);
+    if (const Result<void> written = writeSheetPdf(QString::fromStdString(request.out), paper); !written) {
+        return unreadable(written.error());
+    }
+    const std::string complaint = driveComplaint(*checked.drive);
+    return {ExitStatus::Fine, fmt::format("Wiring sheet written to {}\n", request.out),
+            complaint.empty() ? "" : fmt::format("pumpwright: {}\n", complaint)};
+}
+
+} // namespace pumpwright

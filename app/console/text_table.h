@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/sheet/wiring_sheet.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pumpwright {
+
+/// Lines of at most this many characters suit terminals and mail.
+inline constexpr std::size_t kTextWidth = 100;
+
+/// Title, head and rows in aligned columns; cells of the widest columns are broken where a line would be
+/// longer than kTextWidth.
+std::string textTable(const SheetTable& table);
+
+/// Head line and rows after RFC 4180, with "\n" at the end of each line.
+std::string csvTable(const SheetTable& table);
+std::string csvLine(const std::vector<std::string>& cells);
+
+/// Text broken at spaces into lines of at most `width` characters, all but the first after `indent`.
+std::string wrapped(std::string_view text, std::size_t width, std::string_view indent);
+
+} // namespace pumpwright
