@@ -1,5 +1,7 @@
 #include "core/parts/coil.h"
 
+#include <cmath>
+
 namespace pumpwright {
 namespace {
 
@@ -12,6 +14,14 @@ constexpr double kDiodeReverse_V = 400;
 constexpr double kSeriesDrop_V = 0.7;
 constexpr double kZenerTest_A = 0.05;
 constexpr double kZenerResistance_ohm = 2;
+
+/// How often a winding left alone swings before eddy currents in its iron have eaten the swing, as the
+/// quality factor of the loss beside its inductance. Common practice, no published source.
+constexpr double kQualityOfRinging = 5;
+
+double ironLoss_S(const CoilValues& values) {
+    return std::sqrt(values.strayCapacitance_F / values.inductance_H) / kQualityOfRinging;
+}
 
 /// Anode on the minus terminal.
 JunctionValues suppressionValues(const CoilValues& values) {
@@ -36,6 +46,7 @@ void CoilElement::addEquations(const Point& at, Equations& equations) const {
     equations.addSlope(m_current, m_plus, 1);
     equations.addSlope(m_current, m_minus, -1);
     equations.addSlope(m_current, m_current, -m_values.resistance_ohm);
+    equations.addConductance(at, m_plus, m_minus, ironLoss_S(m_values));
     switch (m_values.suppression) {
     case Suppression::None:
         break;

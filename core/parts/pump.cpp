@@ -28,6 +28,10 @@ constexpr std::array kParameters{
     ParameterSpec{"inrushCurrent_A", "Inrush current, stated", QuantityKind::Current, 12, 0.01, 1000},
 };
 
+/// Stray capacitance of the winding against itself, and the loss of its iron, beside the terminals: what a
+/// motor that is cut off swings with, and what ends the swing [common practice, no published source].
+constexpr double kWindingCapacitance_F = 1e-9;
+constexpr double kIronLoss_S = 1e-3;
 /// [rad/s] over which friction turns round with the direction of rotation.
 constexpr double kFrictionOnset_radps = 1;
 /// [rad/s] below which the vanes no longer seal and air leaks back.
@@ -84,6 +88,7 @@ public:
 
     void addMasses(MassMatrix& masses) const override {
         m_inlet.addMasses(masses);
+        masses.addCapacitance(m_shaft.plus, m_shaft.minus, kWindingCapacitance_F);
         masses.add(m_shaft.current, m_shaft.current, m_motor.inductance_H);
         masses.add(m_shaft.speed, m_shaft.speed, m_motor.inertia_kgm2);
         if (m_vanes.pulsationShare > 0) {
@@ -117,6 +122,7 @@ private:
 
     void addArmature(const Point& at, Equations& equations) const {
         const Shaft& s = m_shaft;
+        equations.addConductance(at, s.plus, s.minus, kIronLoss_S);
         equations.addCurrent(s.plus, s.minus, at[s.current]);
         equations.addCurrentSlope(s.plus, s.minus, s.current, 1);
         equations.add(s.current, at[s.plus] - at[s.minus] - m_motor.resistance_ohm * at[s.current] -
