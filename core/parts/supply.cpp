@@ -27,6 +27,9 @@ const std::array kChoices{
 
 /// [A] over which the charging source begins to regulate and to limit.
 constexpr double kChargeCorner_A = 0.25;
+/// [s] in which its current follows what the regulator asks. Common practice, no published source: a
+/// converter takes a few milliseconds, an alternator's field longer.
+constexpr double kRegulatorTime_s = 0.005;
 
 /// Battery, and beside it a charging source while the drive plan says so. Memory: is the source at work.
 class SupplyLaw final : public Law {
@@ -45,6 +48,7 @@ public:
         : m_values(values), m_plus(context.node("30")), m_minus(context.node("31")),
           m_charge(context.addUnknown({"state of charge", values.stateOfCharge_share, 1e-6})) {
         if (values.mayCharge) {
+            m_chargingCurrent = context.addUnknown({"charging current", 0, 1e-3});
             for (const ChargingSpan& span : context.surroundings().plan().charging) {
                 m_chargingChanges_s.insert(m_chargingChanges_s.end(), {span.from_s, span.to_s});
             }
@@ -64,14 +68,17 @@ public:
         equations.addSlope(m_charge, m_minus, -conductance_S);
         equations.addSlope(m_charge, m_charge, -conductance_S * emf.slope);
 
-        if (at.memory[0] > 0) {
-            const SmoothValue charging = chargingCurrent(at);
-            equations.addCurrent(m_minus, m_plus, charging.value);
-            addSlopes(equations, charging.slope);
+        if (m_values.mayCharge) {
+            addCharging(at, equations);
         }
     }
 
-    void addMasses(MassMatrix& masses) const override { masses.add(m_charge, m_charge, m_values.capacity_C); }
+    void addMasses(MassMatrix& masses) const override {
+        masses.add(m_charge, m_charge, m_values.capacity_C);
+        if (m_values.mayCharge) {
+            masses.add(m_chargingCurrent, m_chargingCurrent, kRegulatorTime_s);
+        }
+    }
 
     std::vector<double> memoryAtStart() const override { return {0}; }
     std::size_t eventCount() const override { return 1; }
@@ -97,7 +104,7 @@ public:
     void probeValues(const Point& at, std::span<double> values) const override {
         const double emf_V = openCircuitVoltage_V(at[m_charge]).value;
         values[0] = (emf_V - at[m_plus] + at[m_minus]) / m_values.resistance_ohm;
-        values[0] += at.memory[0] > 0 ? chargingCurrent(at).value : 0.0;
+        values[0] += m_values.mayCharge ? at[m_chargingCurrent] : 0.0;
     }
 
 private:
@@ -107,20 +114,29 @@ private:
         equations.addCurrentSlope(m_minus, m_plus, m_minus, conductance_S);
     }
 
-    /// [A] into the plus node, and how it falls with the terminal voltage: regulated, limited, never
-    /// backwards.
-    SmoothValue chargingCurrent(const Point& at) const {
-        const double asked_A =
-            (m_values.chargeVoltage_V - at[m_plus] + at[m_minus]) / m_values.chargeResistance_ohm;
-        const SmoothValue begins = smoothRamp(asked_A, kChargeCorner_A);
-        const SmoothValue limits = smoothRamp(asked_A - m_values.chargeLimit_A, kChargeCorner_A);
-        return {begins.value - limits.value, (begins.slope - limits.slope) / m_values.chargeResistance_ohm};
+    /// The source's current goes to what the regulator asks of it: regulated, limited, never backwards.
+    void addCharging(const Point& at, Equations& equations) const {
+        equations.addCurrent(m_minus, m_plus, at[m_chargingCurrent]);
+        equations.addCurrentSlope(m_minus, m_plus, m_chargingCurrent, 1);
+        equations.add(m_chargingCurrent, -at[m_chargingCurrent]);
+        equations.addSlope(m_chargingCurrent, m_chargingCurrent, -1);
+        if (at.memory[0] > 0) {
+            const double conductance_S = 1 / m_values.chargeResistance_ohm;
+            const double regulated_A = conductance_S * (m_values.chargeVoltage_V - at[m_plus] + at[m_minus]);
+            const SmoothValue begins = smoothRamp(regulated_A, kChargeCorner_A);
+            const SmoothValue limits = smoothRamp(regulated_A - m_values.chargeLimit_A, kChargeCorner_A);
+            const double slope_S = conductance_S * (begins.slope - limits.slope);
+            equations.add(m_chargingCurrent, begins.value - limits.value);
+            equations.addSlope(m_chargingCurrent, m_plus, -slope_S);
+            equations.addSlope(m_chargingCurrent, m_minus, slope_S);
+        }
     }
 
     Values m_values;
     Unknown m_plus;
     Unknown m_minus;
     Unknown m_charge;
+    Unknown m_chargingCurrent = kReference;
     std::vector<double> m_chargingChanges_s;
 };
 
