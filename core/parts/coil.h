@@ -17,8 +17,9 @@ struct CoilValues {
     double zenerVoltage_V;
 };
 
-/// R·i + L·di/dt = v with a capacitance and the loss of the iron across. A suppression diode stands with its cathode on the plus
-/// terminal; a Zener has a rectifier in series, so it conducts only while the voltage is reversed.
+/// R·i + L·di/dt = v with a capacitance and the loss of the iron across. A suppression diode stands with its
+/// cathode on the plus terminal; a Zener has a rectifier in series, so it conducts only while the voltage is
+/// reversed.
 class CoilElement {
 public:
     CoilElement(const CoilValues& values, Unknown plus, Unknown minus, LawContext& context);

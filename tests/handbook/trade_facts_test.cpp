@@ -3,7 +3,6 @@
 
 #include "core/parts/part_kind.h"
 #include "core/simulate/drive.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/van_circuit.h"
 
@@ -14,9 +13,11 @@ using namespace pumpwright;
 namespace {
 
 long closings(const DriveResult& run, const std::string& id, double from_s = 0, double to_s = 1e9) {
-    return std::count_if(run.recording.events.begin(), run.recording.events.end(), [&](const DriveEvent& event) {
-        return event.id == id && event.what == "contacts close" && event.time_s >= from_s && event.time_s <= to_s;
-    });
+    return std::count_if(run.recording.events.begin(), run.recording.events.end(),
+                         [&](const DriveEvent& event) {
+                             return event.id == id && event.what == "contacts close" &&
+                                    event.time_s >= from_s && event.time_s <= to_s;
+                         });
 }
 
 double vacuumAt(const DriveResult& run, double time_s) {
@@ -28,7 +29,9 @@ double vacuumAt(const DriveResult& run, double time_s) {
 /// Vacuum switch B1 feeds the relay's coil at once.
 Circuit directlySwitched(double differential_Pa, double reservoir_m3) {
     CircuitBuilder builder = vanVacuumSide({{"setPoint_Pa", 55e3}, {"differential_Pa", differential_Pa}});
-    addPumpFeed(builder, {{"suppression", "diode"}}).wire("F1.2", "B1.1", 0.75e-6).wire("B1.2", "K1.86", 0.75e-6);
+    addPumpFeed(builder, {{"suppression", "diode"}})
+        .wire("F1.2", "B1.1", 0.75e-6)
+        .wire("B1.2", "K1.86", 0.75e-6);
     if (reservoir_m3 > 0) {
         builder.part("reservoir", "C1", {{"volume_m3", reservoir_m3}}).hose("C1.a", "A1.vacuum");
     }
@@ -52,7 +55,8 @@ Circuit withRunOn(double delay_s) {
 
 } // namespace
 
-TEST_CASE("a very small differential makes the relay chatter as the pump reaches its set point", "[handbook][trade]") {
+TEST_CASE("a very small differential makes the relay chatter as the pump reaches its set point",
+          "[handbook][trade]") {
     const DriveResult run = simulateDrive(directlySwitched(200, 0));
     REQUIRE(run.status == DriveStatus::Finished);
     INFO("closings: " << closings(run, "K1"));
@@ -71,14 +75,16 @@ TEST_CASE("a bigger reservoir does not cure the chatter", "[handbook][trade]") {
     CHECK(closings(run, "K1") >= 5);
 }
 
-TEST_CASE("a run-on of five seconds cures it and leaves the booster well above the set point", "[handbook][trade]") {
+TEST_CASE("a run-on of five seconds cures it and leaves the booster well above the set point",
+          "[handbook][trade]") {
     const DriveResult run = simulateDrive(withRunOn(5));
     REQUIRE(run.status == DriveStatus::Finished);
     CHECK(closings(run, "K1") == 1);
     CHECK(vacuumAt(run, 40) > 55e3 + 8e3);
 }
 
-TEST_CASE("with the brake-lamp switch as the only trigger there is no assist at the first press", "[handbook][trade]") {
+TEST_CASE("with the brake-lamp switch as the only trigger there is no assist at the first press",
+          "[handbook][trade]") {
     CircuitBuilder builder = vanVacuumSide();
     addPumpFeed(builder, {{"suppression", "diode"}})
         .part("pedal-switch", "S2")
