@@ -41,7 +41,7 @@ DrivePlan busyPlan() {
     return plan;
 }
 
-/// Largest |f| near the point, for the rounding error of the difference quotient.
+/// Compares one column of stated slopes with difference quotients.
 void checkColumn(LawBench& bench, Unknown column) {
     const double here = bench.x(column);
     const double step = benchStep(bench, column);
@@ -72,6 +72,25 @@ void checkSlopes(LawBench& bench, std::mt19937& random) {
         scatter(bench, random);
         for (Unknown column = 0; column < static_cast<Unknown>(bench.size()); ++column) {
             checkColumn(bench, column);
+        }
+    }
+}
+
+/// At points ever further away from what a run visits.
+void checkFinite(LawBench& bench, std::mt19937& random) {
+    const auto size = static_cast<Unknown>(bench.size());
+    for (const double distance : {1e-300, 1e-3, 1e2, 1e4, 1e7}) {
+        scatter(bench, random);
+        std::uniform_real_distribution<double> share(-distance, distance);
+        for (Unknown u = 0; u < size; ++u) {
+            bench.x(u) += share(random) * std::max(1.0, std::abs(bench.start(u)));
+        }
+        const PlainEquations equations = bench.equations();
+        for (Unknown row = 0; row < size; ++row) {
+            CHECK(std::isfinite(equations.f(row)));
+            for (Unknown column = 0; column < size; ++column) {
+                CHECK(std::isfinite(equations.slope(row, column)));
+            }
         }
     }
 }
@@ -111,22 +130,38 @@ TEST_CASE("no law gives anything but finite numbers, however far off a trial poi
     for (const auto& [kind, part] : variants()) {
         INFO(nameOf(*kind, part));
         LawBench bench(*kind, part, busyPlan());
-        inEveryState(bench, [&] {
-            for (const double size : {1e-300, 1e-3, 1e2, 1e4, 1e7}) {
-                scatter(bench, random);
-                std::uniform_real_distribution<double> share(-size, size);
-                for (Unknown u = 0; u < static_cast<Unknown>(bench.size()); ++u) {
-                    bench.x(u) += share(random) * std::max(1.0, std::abs(bench.start(u)));
-                }
-                const PlainEquations equations = bench.equations();
-                for (Unknown row = 0; row < static_cast<Unknown>(bench.size()); ++row) {
-                    CHECK(std::isfinite(equations.f(row)));
-                    for (Unknown column = 0; column < static_cast<Unknown>(bench.size()); ++column) {
-                        CHECK(std::isfinite(equations.slope(row, column)));
-                    }
-                }
+        inEveryState(bench, [&] { checkFinite(bench, random); });
+    }
+}
+
+TEST_CASE("every value that a Nameplate accepts makes a law with finite numbers", "[parts][laws][kinds]") {
+    std::mt19937 random(12);
+    for (const auto& [kind, standard] : variants()) {
+        for (const ParameterSpec& spec : kind->parameters()) {
+            for (const double edge : {spec.low, spec.high}) {
+                Part part = standard;
+                part.values[std::string(spec.key)] = edge;
+                INFO(nameOf(*kind, part) << ", " << spec.key << " " << edge);
+                LawBench bench(*kind, part, busyPlan());
+                inEveryState(bench, [&] { checkFinite(bench, random); });
             }
-        });
+        }
+    }
+}
+
+TEST_CASE("all values of a Nameplate at their lowest, or at their highest, make a law with finite numbers",
+          "[parts][laws][kinds]") {
+    std::mt19937 random(13);
+    for (const auto& [kind, standard] : variants()) {
+        for (const bool high : {false, true}) {
+            Part part = standard;
+            for (const ParameterSpec& spec : kind->parameters()) {
+                part.values[std::string(spec.key)] = high ? spec.high : spec.low;
+            }
+            INFO(nameOf(*kind, part) << (high ? ", highest" : ", lowest"));
+            LawBench bench(*kind, part, busyPlan());
+            inEveryState(bench, [&] { checkFinite(bench, random); });
+        }
     }
 }
 
