@@ -1,10 +1,13 @@
 #pragma once
 
+#include "core/parts/gas.h"
 #include "core/parts/part_kind.h"
+#include "tests/support/catch.h"
 
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <functional>
 #include <map>
 #include <memory>
 #include <random>
@@ -84,14 +87,21 @@ public:
         m_memory = m_law->memoryAtStart();
     }
 
+    /// A law that the test builds itself.
+    using Build = std::function<std::unique_ptr<Law>(LawContext&)>;
+    explicit LawBench(const Build& build, DrivePlan plan = {}) : m_surroundings(std::move(plan)) {
+        m_law = build(*this);
+        m_memory = m_law->memoryAtStart();
+    }
+
     // What a law is built from.
     Unknown node(std::string_view terminal) override { return m_nodes.at(std::string(terminal)); }
-    GasNode gas(std::string_view port) override { return gasAt(std::string(port), 1e-3); }
-    GasNode addGas(std::string_view name, double volume_m3, bool) override {
-        return gasAt("inside: " + std::string(name), volume_m3);
+    GasNode gas(std::string_view port) override { return m_gas.at(std::string(port)); }
+    GasNode addGas(std::string_view name, double volume_m3, bool evacuated) override {
+        return gasAt(std::string(name), volume_m3, evacuated);
     }
-    void setPortVolume(std::string_view port, double volume_m3, bool) override {
-        gasAt(std::string(port), volume_m3);
+    void setPortVolume(std::string_view port, double volume_m3, bool evacuated) override {
+        gasAt(std::string(port), volume_m3, evacuated);
     }
     void joinPorts(std::string_view port, std::string_view other) override {
         m_gas[std::string(other)] = m_gas.at(std::string(port));
@@ -113,6 +123,14 @@ public:
     double& x(Unknown unknown) { return m_x.at(static_cast<std::size_t>(unknown)); }
     double& voltage(const std::string& terminal) { return x(m_nodes.at(terminal)); }
     std::vector<double>& memory() { return m_memory; }
+    /// Fills a port or a volume inside with gas.
+    void fill(const std::string& name, double volume_m3, double pressure_Pa, double temperature_K = 293.15) {
+        const GasNode node = m_gas.at(name);
+        x(node.pressure) = pressure_Pa;
+        x(node.mass) = air::mass_kg(pressure_Pa, volume_m3, temperature_K);
+        x(node.energy) = air::energy_J(x(node.mass), temperature_K);
+    }
+    double ambient_Pa() const { return m_surroundings.ambientPressure_Pa(time_s); }
     double time_s = 0;
 
     Point point() const { return {time_s, m_x, m_memory, m_surroundings}; }
@@ -183,19 +201,16 @@ private:
         return static_cast<Unknown>(m_x.size() - 1);
     }
 
-    /// Air at the ambient state, so that pressure, mass and energy belong together.
-    GasNode gasAt(const std::string& name, double volume_m3) {
-        const auto found = m_gas.find(name);
-        if (found != m_gas.end()) {
-            return found->second;
-        }
-        const double pressure_Pa = m_surroundings.ambientPressure_Pa(0);
-        const double mass_kg = pressure_Pa * volume_m3 / (287.05 * m_surroundings.ambientTemperature_K());
-        const double energy_J = pressure_Pa * volume_m3 / 0.4;
+    /// Air at ambient temperature, so that pressure, mass and energy belong together.
+    GasNode gasAt(const std::string& name, double volume_m3, bool evacuated) {
+        const double vacuum_Pa = evacuated ? m_surroundings.plan().initialVacuum_Pa : 0;
+        const double pressure_Pa = m_surroundings.ambientPressure_Pa(0) - vacuum_Pa;
+        const double temperature_K = m_surroundings.ambientTemperature_K();
+        const double mass_kg = air::mass_kg(pressure_Pa, volume_m3, temperature_K);
         GasNode node;
         node.pressure = append(BenchUnknown::Pressure, pressure_Pa);
         node.mass = append(BenchUnknown::Mass, mass_kg);
-        node.energy = append(BenchUnknown::Energy, energy_J);
+        node.energy = append(BenchUnknown::Energy, air::energy_J(mass_kg, temperature_K));
         m_gas[name] = node;
         return node;
     }
@@ -246,6 +261,45 @@ inline double benchStep(const LawBench& bench, Unknown unknown) {
         break;
     }
     return 1e-6 * std::max(1.0, start);
+}
+
+/// Holds every slope that the law states at this point against the difference quotient of what it adds.
+inline void checkSlopes(LawBench& bench) {
+    const PlainEquations stated = bench.equations();
+    const auto unknowns = static_cast<Unknown>(bench.size());
+    const auto size = [&](Unknown u) { return std::max(std::abs(bench.x(u)), std::abs(bench.start(u))); };
+    std::vector<double> largest; // of each row, by what its slopes move
+    for (Unknown row = 0; row < unknowns; ++row) {
+        largest.push_back(0);
+        for (Unknown column = 0; column < unknowns; ++column) {
+            largest.back() = std::max(largest.back(), std::abs(stated.slope(row, column)) * size(column));
+        }
+    }
+    for (Unknown column = 0; column < unknowns; ++column) {
+        const double here = bench.x(column);
+        const double step = benchStep(bench, column);
+        const auto shifted = [&](double by) {
+            bench.x(column) = here + by;
+            return bench.equations();
+        };
+        const PlainEquations up = shifted(step);
+        const PlainEquations down = shifted(-step);
+        const PlainEquations halfUp = shifted(step / 2);
+        const PlainEquations halfDown = shifted(-step / 2);
+        bench.x(column) = here;
+        for (Unknown row = 0; row < unknowns; ++row) {
+            // One step of Richardson's extrapolation: the error goes with the fourth power of the step.
+            const double coarse = (up.f(row) - down.f(row)) / (2 * step);
+            const double fine = (halfUp.f(row) - halfDown.f(row)) / step;
+            const double difference = (4 * fine - coarse) / 3;
+            const double rounding = 1e-14 * (std::abs(stated.f(row)) + std::abs(up.f(row))) / step;
+            const double small =
+                std::min(1e-9, 1e-7 * largest[static_cast<std::size_t>(row)] / std::max(size(column), step));
+            INFO("row " << row << ", column " << column << ", at " << here);
+            CHECK(std::abs(stated.slope(row, column) - difference) <=
+                  1e-5 * std::abs(difference) + 100 * rounding + small);
+        }
+    }
 }
 
 } // namespace pumpwright::test

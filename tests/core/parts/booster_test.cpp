@@ -1,8 +1,8 @@
-#include "tests/core/parts/gas_bench.h"
 #include "tests/support/catch.h"
+#include "tests/support/law_bench.h"
 
 using namespace pumpwright;
-using namespace pumpwright::tests;
+using namespace pumpwright::test;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
@@ -18,49 +18,33 @@ DrivePlan onePress(double force_N) {
     return plan;
 }
 
+Part boosterWith(std::map<std::string, double> values) {
+    Part part = newPart(*findPartKind("booster"), "A1", {});
+    part.values = std::move(values);
+    return part;
+}
+
 /// A booster with its standard values but for `values`, on a bench.
 struct BoosterOnBench {
-    GasBench bench;
-    std::unique_ptr<Law> law;
-    GasNode vacuum;
-    GasNode working;
-    Unknown travel = kReference;
+    LawBench bench;
+    GasNode vacuum = bench.gas("vacuum");
+    GasNode working = bench.gas("working chamber");
+    Unknown travel = bench.own("diaphragm travel");
 
     explicit BoosterOnBench(double pedalForce_N, std::map<std::string, double> values = {})
-        : bench(onePress(pedalForce_N)) {
-        Part part = newPart(*findPartKind("booster"), "A1", {});
-        part.values = std::move(values);
-        law = kindOf(part).law(part, bench);
-        vacuum = bench.gas("vacuum");
-        const auto find = [&](const char* name) {
-            const auto found = std::find(bench.names.begin(), bench.names.end(), name);
-            return static_cast<Unknown>(found - bench.names.begin());
-        };
-        working = {find("working chamber pressure"), find("working chamber mass"),
-                   find("working chamber energy")};
-        travel = find("diaphragm travel");
-    }
+        : bench(*findPartKind("booster"), boosterWith(std::move(values)), onePress(pedalForce_N)) {}
     void set(double vacuumChamber_Pa, double workingChamber_Pa, double travel_m = 0) {
-        bench.fill(vacuum, kVacuumVolume_m3 - kArea_m2 * travel_m, vacuumChamber_Pa, 293.15);
-        bench.fill(working, kWorkingVolume_m3 + kArea_m2 * travel_m, workingChamber_Pa, 293.15);
-        bench[travel] = travel_m;
+        bench.fill("vacuum", kVacuumVolume_m3 - kArea_m2 * travel_m, vacuumChamber_Pa);
+        bench.fill("working chamber", kWorkingVolume_m3 + kArea_m2 * travel_m, workingChamber_Pa);
+        bench.x(travel) = travel_m;
     }
     double f(Unknown row, double time_s) {
-        bench.clear();
-        law->addEquations(bench.point(time_s), bench);
-        return bench.f[static_cast<std::size_t>(row)];
+        bench.time_s = time_s;
+        return bench.equations().f(row);
     }
-    double probed(std::string_view name, double time_s) const {
-        const std::vector<Probe> probes = law->probes();
-        std::vector<double> values(probes.size());
-        law->probeValues(bench.point(time_s), values);
-        for (std::size_t i = 0; i < probes.size(); ++i) {
-            if (probes[i].name == name) {
-                return values[i];
-            }
-        }
-        FAIL("no probe " << name);
-        return 0;
+    double probed(const std::string& name, double time_s) {
+        bench.time_s = time_s;
+        return bench.probe(name);
     }
 };
 
@@ -72,14 +56,15 @@ TEST_CASE("a booster states its slopes at rest, while pressed, held, run out, re
         double time_s, vacuum_Pa, working_Pa, travel_m;
     };
     BoosterOnBench booster(100);
-    const double ambient_Pa = booster.bench.surroundings().ambientPressure_Pa(0);
+    const double ambient_Pa = booster.bench.ambient_Pa();
     for (const State& state :
          {State{0, 33e3, 33.5e3, 0}, State{1.1, 35e3, 50e3, 0.004}, State{2, 36e3, 80.3e3, 0.012},
           State{2, 60e3, ambient_Pa - 50, 0.014}, State{3.1, 38e3, 70e3, 0.01}, State{2, 101e3, 99e3, 0.003},
           State{4, 99e3, 101e3, 0.001}, State{2, 36e3, 50e3, 0.2}}) {
         INFO("at " << state.time_s << " s, " << state.vacuum_Pa << " and " << state.working_Pa << " Pa");
         booster.set(state.vacuum_Pa, state.working_Pa, state.travel_m);
-        CHECK(slopesMatch(booster.bench, *booster.law, state.time_s));
+        booster.bench.time_s = state.time_s;
+        checkSlopes(booster.bench);
     }
 }
 
@@ -127,7 +112,7 @@ TEST_CASE("a press lets air into the working chamber until the assist is what th
 
 TEST_CASE("beyond run-out the assist stays where the working chamber is at ambient", "[parts][booster]") {
     BoosterOnBench booster(300);
-    const double ambient_Pa = booster.bench.surroundings().ambientPressure_Pa(0);
+    const double ambient_Pa = booster.bench.ambient_Pa();
     booster.set(50e3, ambient_Pa, 0.02);
     const double most_N = 0.95 * kArea_m2 * (ambient_Pa - 50e3) - 100 - 2400 * 0.02;
     CHECK_THAT(booster.probed(probe::kAssist, 2), WithinRel(most_N, 1e-9));
@@ -164,7 +149,7 @@ TEST_CASE("a moving diaphragm does work on the gas of both chambers", "[parts][b
     booster.set(33e3, 33e3 + (4.0 * 380 + 100 + 2400 * 0.01) / (0.95 * kArea_m2), 0.01);
     const double rate = booster.f(booster.travel, 2);
     CHECK(rate > 0.01);
-    const double working_Pa = booster.bench[booster.working.pressure];
+    const double working_Pa = booster.bench.x(booster.working.pressure);
     CHECK_THAT(booster.f(booster.working.energy, 2), WithinRel(-working_Pa * kArea_m2 * rate, 1e-5));
     const double leak_W = booster.f(booster.vacuum.mass, 2) * air::kHeatAtPressure_JperkgK * 293.15;
     CHECK_THAT(booster.f(booster.vacuum.energy, 2) - leak_W, WithinRel(33e3 * kArea_m2 * rate, 1e-5));
@@ -174,6 +159,6 @@ TEST_CASE("a diaphragm that is said to travel further than its chamber is long s
           "[parts][booster]") {
     BoosterOnBench booster(2000, {{"travelMax_m", 0.1}, {"diaphragmArea_m2", 0.2}});
     booster.set(33e3, 101325);
-    booster.bench[booster.travel] = 0.9 * kVacuumVolume_m3 / 0.2 + 1e-4;
+    booster.bench.x(booster.travel) = 0.9 * kVacuumVolume_m3 / 0.2 + 1e-4;
     CHECK(booster.f(booster.travel, 2) < 0);
 }

@@ -41,38 +41,10 @@ DrivePlan busyPlan() {
     return plan;
 }
 
-/// Compares one column of stated slopes with difference quotients.
-void checkColumn(LawBench& bench, Unknown column) {
-    const double here = bench.x(column);
-    const double step = benchStep(bench, column);
-    const PlainEquations stated = bench.equations();
-    const auto shifted = [&](double by) {
-        bench.x(column) = here + by;
-        return bench.equations();
-    };
-    const PlainEquations up = shifted(step);
-    const PlainEquations down = shifted(-step);
-    const PlainEquations halfUp = shifted(step / 2);
-    const PlainEquations halfDown = shifted(-step / 2);
-    bench.x(column) = here;
-    for (Unknown row = 0; row < static_cast<Unknown>(bench.size()); ++row) {
-        // One step of Richardson's extrapolation: the error goes with the fourth power of the step.
-        const double coarse = (up.f(row) - down.f(row)) / (2 * step);
-        const double fine = (halfUp.f(row) - halfDown.f(row)) / step;
-        const double difference = (4 * fine - coarse) / 3;
-        const double rounding = 1e-14 * (std::abs(stated.f(row)) + std::abs(up.f(row))) / step;
-        INFO("row " << row << ", column " << column << ", at " << here);
-        CHECK(std::abs(stated.slope(row, column) - difference) <=
-              1e-5 * std::abs(difference) + 100 * rounding + 1e-9);
-    }
-}
-
-void checkSlopes(LawBench& bench, std::mt19937& random) {
+void checkSlopesAround(LawBench& bench, std::mt19937& random) {
     for (int point = 0; point < 4; ++point) {
         scatter(bench, random);
-        for (Unknown column = 0; column < static_cast<Unknown>(bench.size()); ++column) {
-            checkColumn(bench, column);
-        }
+        checkSlopes(bench);
     }
 }
 
@@ -113,7 +85,7 @@ TEST_CASE("every slope that a law states is the derivative of what it adds", "[p
     for (const auto& [kind, part] : variants()) {
         INFO(nameOf(*kind, part));
         LawBench bench(*kind, part, busyPlan());
-        inEveryState(bench, [&] { checkSlopes(bench, random); });
+        inEveryState(bench, [&] { checkSlopesAround(bench, random); });
     }
 }
 
@@ -122,7 +94,7 @@ TEST_CASE("a wire's slopes are the derivatives of what it adds", "[parts][laws][
     Wire wire;
     wire.bundled = 4;
     LawBench bench(wire);
-    checkSlopes(bench, random);
+    checkSlopesAround(bench, random);
 }
 
 TEST_CASE("no law gives anything but finite numbers, however far off a trial point is", "[parts][laws]") {

@@ -1,8 +1,8 @@
-#include "tests/core/parts/gas_bench.h"
 #include "tests/support/catch.h"
+#include "tests/support/law_bench.h"
 
 using namespace pumpwright;
-using namespace pumpwright::tests;
+using namespace pumpwright::test;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
@@ -10,48 +10,25 @@ namespace {
 
 constexpr double kInletVolume_m3 = 20e-6;
 
+Part pumpWith(std::map<std::string, double> values) {
+    Part part = newPart(*findPartKind("pump"), "M1", {});
+    part.values = std::move(values);
+    return part;
+}
+
 /// A pump with its standard values but for `values`, on a bench.
 struct PumpOnBench {
-    GasBench bench;
-    std::unique_ptr<Law> law;
-    Unknown current;
-    Unknown speed;
-    GasNode inlet;
+    LawBench bench;
+    Unknown current = bench.own("motor current");
+    Unknown speed = bench.own("motor speed");
 
-    explicit PumpOnBench(std::map<std::string, double> values = {}) {
-        Part part = newPart(*findPartKind("pump"), "M1", {});
-        part.values = std::move(values);
-        law = kindOf(part).law(part, bench);
-        inlet = bench.gas("inlet");
-        current = named("motor current");
-        speed = named("motor speed");
-        law->addMasses(bench);
-    }
-    Unknown named(const std::string& name) const {
-        const auto found = std::find(bench.names.begin(), bench.names.end(), name);
-        return static_cast<Unknown>(found - bench.names.begin());
-    }
-    double f(Unknown row) {
-        bench.clear();
-        law->addEquations(bench.point(), bench);
-        return bench.f[static_cast<std::size_t>(row)];
-    }
-    double probed(std::string_view name) const {
-        const std::vector<Probe> probes = law->probes();
-        std::vector<double> values(probes.size());
-        law->probeValues(bench.point(), values);
-        for (std::size_t i = 0; i < probes.size(); ++i) {
-            if (probes[i].name == name) {
-                return values[i];
-            }
-        }
-        FAIL("no probe " << name);
-        return 0;
-    }
+    explicit PumpOnBench(std::map<std::string, double> values = {})
+        : bench(*findPartKind("pump"), pumpWith(std::move(values))) {}
+    double f(Unknown row) const { return bench.equations().f(row); }
     /// Running at a speed with this pressure at the inlet.
     void run(double speed_radps, double pressure_Pa) {
-        bench[speed] = speed_radps;
-        bench.fill(inlet, kInletVolume_m3, pressure_Pa, 293.15);
+        bench.x(speed) = speed_radps;
+        bench.fill("inlet", kInletVolume_m3, pressure_Pa);
     }
 };
 
@@ -60,14 +37,14 @@ struct PumpOnBench {
 TEST_CASE("a pump states its slopes at standstill, running, reversed and pulsating", "[parts][pump]") {
     for (const double pulsation : {0.0, 0.3}) {
         PumpOnBench pump({{"pulsationShare", pulsation}});
-        pump.bench[pump.bench.node("+")] = 12.3;
-        pump.bench[pump.bench.node("-")] = 0.2;
-        pump.bench[pump.current] = 5.4;
+        pump.bench.voltage("+") = 12.3;
+        pump.bench.voltage("-") = 0.2;
+        pump.bench.x(pump.current) = 5.4;
         for (const double speed : {0.0, 0.4, 30.0, 260.0, -50.0}) {
             for (const double pressure : {9e3, 14.25e3, 40e3, 101.3e3, 120e3}) {
                 INFO(speed << " rad/s, " << pressure << " Pa, pulsation " << pulsation);
                 pump.run(speed, pressure);
-                CHECK(slopesMatch(pump.bench, *pump.law));
+                checkSlopes(pump.bench);
             }
         }
     }
@@ -76,50 +53,50 @@ TEST_CASE("a pump states its slopes at standstill, running, reversed and pulsati
 TEST_CASE("a motor that is switched on takes voltage over inductance as the slope of its current",
           "[parts][pump]") {
     PumpOnBench pump;
-    pump.bench[pump.bench.node("+")] = 12;
-    const double inductance_H = pump.bench.masses[std::pair(pump.current, pump.current)];
+    pump.bench.voltage("+") = 12;
+    const double inductance_H = pump.bench.masses().at(pump.current, pump.current);
     CHECK_THAT(pump.f(pump.current) / inductance_H, WithinRel(12 / 0.5e-3, 1e-9));
-    pump.bench[pump.current] = 12;
+    pump.bench.x(pump.current) = 12;
     CHECK_THAT(pump.f(pump.current), WithinAbs(0, 1e-9));
 }
 
 TEST_CASE("the motor's current passes from plus to minus", "[parts][pump]") {
     PumpOnBench pump;
-    pump.bench[pump.current] = 5;
+    pump.bench.x(pump.current) = 5;
     CHECK(pump.f(pump.bench.node("+")) == -5);
     CHECK(pump.f(pump.bench.node("-")) == 5);
-    CHECK(pump.probed(probe::kCurrent) == 5);
+    CHECK(pump.bench.probe(probe::kCurrent) == 5);
 }
 
 TEST_CASE("a pump takes its volume flow from the inlet and nothing at its lowest pressure", "[parts][pump]") {
     PumpOnBench pump;
-    const double lowest_Pa = 0.14 * pump.bench.surroundings().ambientPressure_Pa(0);
+    const double lowest_Pa = 0.14 * pump.bench.ambient_Pa();
     pump.run(260, 40e3);
     const double expected = 6e-4 * (1 - lowest_Pa / 40e3) * 40e3 / (air::kGasConstant_JperkgK * 293.15);
-    const double leak = -pump.probed(probe::kFlow) + expected;
+    const double leak = -pump.bench.probe(probe::kFlow) + expected;
     CHECK(leak < 0.01 * expected); // through the vanes, which seal at this speed
-    CHECK_THAT(pump.probed(probe::kFlow), WithinRel(expected, 0.01));
-    CHECK_THAT(pump.f(pump.inlet.mass), WithinRel(-pump.probed(probe::kFlow), 1e-12));
+    CHECK_THAT(pump.bench.probe(probe::kFlow), WithinRel(expected, 0.01));
+    CHECK_THAT(pump.f(pump.bench.gas("inlet").mass), WithinRel(-pump.bench.probe(probe::kFlow), 1e-12));
 
     pump.run(260, 0.9 * lowest_Pa);
-    CHECK(pump.probed(probe::kFlow) <= 0);
-    CHECK(pump.probed(probe::kFlow) > -0.01 * expected);
+    CHECK(pump.bench.probe(probe::kFlow) <= 0);
+    CHECK(pump.bench.probe(probe::kFlow) > -0.01 * expected);
 }
 
 TEST_CASE("a pump at standstill lets air back in, a running one seals", "[parts][pump]") {
     PumpOnBench pump;
     pump.run(0, 40e3);
-    const double standing = pump.probed(probe::kFlow);
+    const double standing = pump.bench.probe(probe::kFlow);
     // A hole of 0.5 mm, choked: ṁ = A·p·2.360e-3 s/m at 20 °C (compressible-flow textbooks).
     CHECK_THAT(standing, WithinRel(-0.19635e-6 * 101325 * 2.360e-3, 2e-3));
     pump.run(-5, 40e3);
-    CHECK(pump.probed(probe::kFlow) < 0.9 * standing);
+    CHECK(pump.bench.probe(probe::kFlow) < 0.9 * standing);
 }
 
 TEST_CASE("a pump on ambient pressure has friction only, at its lowest pressure compression too",
           "[parts][pump]") {
     PumpOnBench pump;
-    pump.run(260, pump.bench.surroundings().ambientPressure_Pa(0));
+    pump.run(260, pump.bench.ambient_Pa());
     CHECK_THAT(pump.f(pump.speed), WithinRel(-(0.025 + 5e-5 * 260), 1e-6));
     pump.run(260, 40e3);
     CHECK(pump.f(pump.speed) < -0.12);
@@ -128,10 +105,10 @@ TEST_CASE("a pump on ambient pressure has friction only, at its lowest pressure 
 TEST_CASE("the standard pump balances near 5.5 A from 12 V at 60 kPa of vacuum", "[parts][pump]") {
     // Common practice, no published source: a pump that runs at 5.5 A and starts with 12 A.
     PumpOnBench pump;
-    const double ambient_Pa = pump.bench.surroundings().ambientPressure_Pa(0);
+    const double ambient_Pa = pump.bench.ambient_Pa();
     const auto excess = [&](double current) {
         pump.run((12 - 1.0 * current) / 0.025, ambient_Pa - 60e3);
-        pump.bench[pump.current] = current;
+        pump.bench.x(pump.current) = current;
         return pump.f(pump.speed);
     };
     CHECK(excess(5.3) < 0);
@@ -140,12 +117,12 @@ TEST_CASE("the standard pump balances near 5.5 A from 12 V at 60 kPa of vacuum",
 
 TEST_CASE("the pulse of the flow keeps its size whatever the solver made of it", "[parts][pump]") {
     PumpOnBench pump({{"pulsationShare", 0.3}});
-    const Unknown cosine = pump.named("cosine of the pulse");
-    const Unknown sine = pump.named("sine of the pulse");
+    const Unknown cosine = pump.bench.own("cosine of the pulse");
+    const Unknown sine = pump.bench.own("sine of the pulse");
     pump.run(260, 40e3);
     for (const double radius : {0.8, 1.0, 1.2}) {
-        pump.bench[cosine] = 0.6 * radius;
-        pump.bench[sine] = 0.8 * radius;
+        pump.bench.x(cosine) = 0.6 * radius;
+        pump.bench.x(sine) = 0.8 * radius;
         const double outward = 0.6 * pump.f(cosine) + 0.8 * pump.f(sine);
         INFO("radius " << radius);
         if (radius < 1) {

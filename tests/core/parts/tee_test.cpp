@@ -1,18 +1,17 @@
-#include "tests/core/parts/gas_bench.h"
 #include "tests/support/catch.h"
+#include "tests/support/law_bench.h"
 
 using namespace pumpwright;
-using namespace pumpwright::tests;
+using namespace pumpwright::test;
 
 TEST_CASE("the three ports of a tee open into one volume", "[parts][tee]") {
-    GasBench bench;
-    const Part part = newPart(*findPartKind("tee"), "X1", {});
-    const auto law = kindOf(part).law(part, bench);
-    CHECK(bench.x.size() == 3);
-    CHECK(bench.gas("a").mass == bench.gas("b").mass);
-    CHECK(bench.gas("a").mass == bench.gas("c").mass);
-    bench.fill(bench.gas("a"), 5e-6, 45e3, 280);
-    CHECK(slopesMatch(bench, *law));
-    law->addMasses(bench);
-    CHECK(bench.masses.size() == 2);
+    const PartKind& kind = *findPartKind("tee");
+    LawBench bench(kind, newPart(kind, "X1", {}));
+    CHECK(bench.size() == 3);
+    const GasNode gas = bench.gas("a");
+    CHECK(bench.gas("b").mass == gas.mass);
+    CHECK(bench.gas("c").mass == gas.mass);
+    CHECK(bench.masses().at(gas.mass, gas.mass) == 1);
+    CHECK(bench.masses().at(gas.energy, gas.energy) == 1);
+    CHECK(bench.masses().at(gas.pressure, gas.pressure) == 0);
 }

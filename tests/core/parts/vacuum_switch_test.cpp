@@ -1,75 +1,66 @@
-#include "tests/core/parts/gas_bench.h"
 #include "tests/support/catch.h"
+#include "tests/support/law_bench.h"
 
 using namespace pumpwright;
-using namespace pumpwright::tests;
+using namespace pumpwright::test;
 
 namespace {
 
-struct SwitchOnBench {
-    GasBench bench;
-    std::unique_ptr<Law> law;
+const PartKind& kind() {
+    return *findPartKind("vacuum-switch");
+}
 
-    SwitchOnBench() {
-        const Part part = newPart(*findPartKind("vacuum-switch"), "B1", {});
-        law = kindOf(part).law(part, bench);
-        bench.memory = law->memoryAtStart();
+struct SwitchOnBench {
+    LawBench bench{kind(), newPart(kind(), "B1", {})};
+
+    /// Sets the vacuum and says what happens then.
+    std::vector<std::string> at(double vacuum_Pa) {
+        bench.fill("vacuum", 2e-6, bench.ambient_Pa() - vacuum_Pa);
+        return bench.settle();
     }
-    void setVacuum(double vacuum_Pa) {
-        const double ambient_Pa = bench.surroundings().ambientPressure_Pa(0);
-        bench.fill(bench.gas("vacuum"), 2e-6, ambient_Pa - vacuum_Pa, 293.15);
-    }
-    bool due() const { return law->eventValue(0, bench.point()) >= 0; }
-    std::string happen() { return law->happen(0, bench.point(), bench.memory); }
 };
+
+using Texts = std::vector<std::string>;
 
 } // namespace
 
 TEST_CASE("a vacuum switch closes when vacuum falls to its set point and opens a differential above",
           "[parts][vacuum-switch]") {
     SwitchOnBench sensor;
-    sensor.setVacuum(50.1e3);
-    CHECK_FALSE(sensor.due());
-    sensor.setVacuum(49.9e3);
-    REQUIRE(sensor.due());
-    CHECK(sensor.happen() == "vacuum switch closes");
-    CHECK_FALSE(sensor.due());
-    sensor.setVacuum(54.9e3);
-    CHECK_FALSE(sensor.due());
-    sensor.setVacuum(55.1e3);
-    REQUIRE(sensor.due());
-    CHECK(sensor.happen() == "vacuum switch opens");
-    CHECK_FALSE(sensor.due());
+    CHECK(sensor.at(50.1e3).empty());
+    CHECK(sensor.bench.probe(probe::kContact) == 0);
+    CHECK(sensor.at(49.9e3) == Texts{"vacuum switch closes"});
+    CHECK(sensor.bench.probe(probe::kContact) == 1);
+    CHECK(sensor.at(54.9e3).empty());
+    CHECK(sensor.at(55.1e3) == Texts{"vacuum switch opens"});
+    CHECK(sensor.at(50.1e3).empty());
 }
 
 TEST_CASE("a vacuum switch without vacuum closes as the first thing", "[parts][vacuum-switch]") {
     SwitchOnBench sensor;
-    CHECK(sensor.due());
-    const Part part = newPart(*findPartKind("vacuum-switch"), "B1", {});
-    const Features features = kindOf(part).features(part);
+    CHECK(sensor.bench.settle() == Texts{"vacuum switch closes"});
+    const Features features = kind().features(newPart(kind(), "B1", {}));
     REQUIRE(features.contacts.size() == 1);
     CHECK(features.contacts[0].closedAtRest);
-    CHECK(features.setPoints == std::vector<std::string>{"setPoint_Pa", "differential_Pa"});
+    CHECK(features.setPoints == Texts{"setPoint_Pa", "differential_Pa"});
 }
 
-TEST_CASE("a vacuum switch states its slopes, open and closed", "[parts][vacuum-switch]") {
+TEST_CASE("a closed vacuum switch carries current by its contact resistance", "[parts][vacuum-switch]") {
     SwitchOnBench sensor;
-    sensor.setVacuum(40e3);
-    sensor.bench[sensor.bench.node("1")] = 12;
-    sensor.bench[sensor.bench.node("2")] = 11.9;
-    CHECK(slopesMatch(sensor.bench, *sensor.law));
-    sensor.happen();
-    CHECK(slopesMatch(sensor.bench, *sensor.law));
+    sensor.bench.voltage("1") = 12;
+    sensor.bench.voltage("2") = 11.98;
+    sensor.at(60e3);
+    CHECK(std::abs(sensor.bench.probe(probe::kContactCurrent)) < 1e-9);
+    sensor.at(40e3);
+    CHECK_THAT(sensor.bench.probe(probe::kContactCurrent), Catch::Matchers::WithinRel(0.02 / 0.01, 1e-9));
 }
 
 TEST_CASE("the gauge vacuum that a switch feels falls with altitude", "[parts][vacuum-switch]") {
     DrivePlan plan;
     plan.altitude = {{0, 0}, {600, 2500}};
-    GasBench bench(plan);
-    const Part part = newPart(*findPartKind("vacuum-switch"), "B1", {});
-    const auto law = kindOf(part).law(part, bench);
-    bench.memory = law->memoryAtStart();
-    bench.fill(bench.gas("vacuum"), 2e-6, 40e3, 293.15);
-    CHECK(law->eventValue(0, bench.point(0)) < 0);
-    CHECK(law->eventValue(0, bench.point(600)) > 0);
+    LawBench bench(kind(), newPart(kind(), "B1", {}), plan);
+    bench.fill("vacuum", 2e-6, 40e3);
+    CHECK(bench.settle().empty());
+    bench.time_s = 600;
+    CHECK(bench.settle() == Texts{"vacuum switch closes"});
 }
