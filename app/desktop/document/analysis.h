@@ -41,10 +41,18 @@ Q_SIGNALS:
 private:
     class Worker;
 
-    std::unique_ptr<Worker> m_worker;
+    void restart();
+    void takeFindings(int number, std::vector<Finding> findings, bool last);
+    void takeDrive(int number, std::shared_ptr<const DriveResult> drive);
+    void setRunning(bool running);
+
+    Document& m_document;
+    std::unique_ptr<Circuit> m_asked; ///< the circuit of the newest run
     std::vector<Finding> m_findings;
     std::shared_ptr<const DriveResult> m_drive;
     double m_cursor_s = 0;
+    bool m_running = false;
+    std::unique_ptr<Worker> m_worker; ///< last, so that its thread ends first
 };
 
 } // namespace pumpwright

@@ -1,0 +1,183 @@
+#include "app/desktop/document/analysis.h"
+
+#include "app/desktop/document/document.h"
+#include "core/checks/rule.h"
+#include "core/nets/nets.h"
+
+#include <atomic>
+#include <condition_variable>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+namespace pumpwright {
+namespace {
+
+/// The circuit without what only the drawing shows: moving a part asks for no new run.
+Circuit withoutDrawing(Circuit circuit) {
+    for (auto& [id, part] : circuit.parts) {
+        part.at = {};
+        part.quarterTurns = 0;
+        part.mirrored = false;
+    }
+    for (auto& [id, wire] : circuit.wires) {
+        wire.bends.clear();
+    }
+    for (auto& [id, hose] : circuit.hoses) {
+        hose.bends.clear();
+    }
+    return circuit;
+}
+
+bool haveSameResults(const Circuit& a, const Circuit& b) {
+    return a.parts == b.parts && a.wires == b.wires && a.hoses == b.hoses && a.plan == b.plan &&
+           a.limits == b.limits && a.waivers == b.waivers;
+}
+
+} // namespace
+
+/// The other thread. It takes the newest circuit, runs it, and posts what it found back to the analysis.
+class Analysis::Worker {
+public:
+    explicit Worker(Analysis& analysis) : m_analysis(analysis), m_thread([this] { work(); }) {}
+
+    ~Worker() {
+        {
+            const std::lock_guard lock(m_mutex);
+            m_ends = true;
+            m_cancel = true;
+        }
+        m_wakeUp.notify_one();
+        m_thread.join();
+    }
+
+    void run(const Circuit& circuit) {
+        {
+            const std::lock_guard lock(m_mutex);
+            m_next = circuit;
+            ++m_newest;
+            m_cancel = true;
+        }
+        m_wakeUp.notify_one();
+    }
+
+    /// To be called on the GUI thread: whether results with this number are of the circuit as it stands.
+    bool isNewest(int number) {
+        const std::lock_guard lock(m_mutex);
+        return number == m_newest;
+    }
+
+private:
+    struct Job {
+        Circuit circuit;
+        int number;
+    };
+
+    std::optional<Job> nextJob() {
+        std::unique_lock lock(m_mutex);
+        m_wakeUp.wait(lock, [this] { return m_ends || m_next; });
+        if (m_ends) {
+            return std::nullopt;
+        }
+        Job job{std::move(*m_next), m_newest};
+        m_next.reset();
+        m_cancel = false;
+        return job;
+    }
+
+    void work() {
+        while (const std::optional<Job> job = nextJob()) {
+            const Nets nets = findNets(job->circuit);
+            postFindings(job->number, checkCircuit({job->circuit, nets, nullptr}), false);
+            DriveOptions options;
+            options.cancel = &m_cancel;
+            auto drive = std::make_shared<const DriveResult>(simulateDrive(job->circuit, options));
+            if (drive->status == DriveStatus::Cancelled) {
+                continue;
+            }
+            postDrive(job->number, drive);
+            postFindings(job->number, checkCircuit({job->circuit, nets, drive.get()}), true);
+        }
+    }
+
+    void postFindings(int number, std::vector<Finding> findings, bool last) {
+        QMetaObject::invokeMethod(
+            &m_analysis,
+            [&analysis = m_analysis, number, last, findings = std::move(findings)]() mutable {
+                analysis.takeFindings(number, std::move(findings), last);
+            },
+            Qt::QueuedConnection);
+    }
+
+    void postDrive(int number, std::shared_ptr<const DriveResult> drive) {
+        QMetaObject::invokeMethod(
+            &m_analysis,
+            [&analysis = m_analysis, number, drive = std::move(drive)] { analysis.takeDrive(number, drive); },
+            Qt::QueuedConnection);
+    }
+
+    Analysis& m_analysis;
+    std::mutex m_mutex;
+    std::condition_variable m_wakeUp;
+    std::optional<Circuit> m_next;
+    int m_newest = 0;
+    bool m_ends = false;
+    std::atomic<bool> m_cancel{false};
+    std::thread m_thread; ///< last, so that it starts when the rest is there
+};
+
+Analysis::Analysis(Document& document, QObject* parent)
+    : QObject(parent), m_document(document), m_worker(std::make_unique<Worker>(*this)) {
+    connect(&document, &Document::changed, this, &Analysis::restart);
+    restart();
+}
+
+Analysis::~Analysis() = default;
+
+bool Analysis::isRunning() const {
+    return m_running;
+}
+
+void Analysis::setCursor(double time_s) {
+    if (time_s != m_cursor_s) {
+        m_cursor_s = time_s;
+        Q_EMIT cursorMoved(time_s);
+    }
+}
+
+void Analysis::restart() {
+    Circuit circuit = withoutDrawing(m_document.circuit());
+    if (m_asked && haveSameResults(*m_asked, circuit)) {
+        return;
+    }
+    m_asked = std::make_unique<Circuit>(std::move(circuit));
+    m_worker->run(*m_asked);
+    setRunning(true);
+}
+
+void Analysis::takeFindings(int number, std::vector<Finding> findings, bool last) {
+    if (!m_worker->isNewest(number)) {
+        return;
+    }
+    m_findings = std::move(findings);
+    Q_EMIT findingsChanged();
+    if (last) {
+        setRunning(false);
+    }
+}
+
+void Analysis::takeDrive(int number, std::shared_ptr<const DriveResult> drive) {
+    if (m_worker->isNewest(number)) {
+        m_drive = std::move(drive);
+        Q_EMIT driveChanged();
+    }
+}
+
+void Analysis::setRunning(bool running) {
+    if (m_running != running) {
+        m_running = running;
+        Q_EMIT runningChanged(running);
+    }
+}
+
+} // namespace pumpwright
