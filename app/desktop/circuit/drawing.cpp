@@ -58,7 +58,7 @@ void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, con
         painter.setPen(QPen(wash, emphasis == Emphasis::Selected ? 2 : 1.2));
         wash.setAlphaF(0.10F);
         painter.setBrush(wash);
-        painter.drawRoundedRect(picture.body.adjusted(-6, -6, 6, 6), 5, 5);
+        painter.drawRoundedRect(picture.body.adjusted(-4, -4, 4, 4), 5, 5);
     }
     m_symbols.draw(painter, picture.part, {live.closed, live.energised});
     drawTexts(painter, picture);
@@ -87,16 +87,14 @@ void CircuitDrawing::drawReading(QPainter& painter, const PartPicture& picture, 
 }
 
 void CircuitDrawing::drawEnds(QPainter& painter, const PartPicture& picture,
-                              const CircuitLayout& layout) const {
-    for (const ConnectionPoint& point : picture.points) {
-        const auto ends = layout.ends.find(point.at);
-        const int lines = ends == layout.ends.end() ? 0 : ends->second;
-        const QPointF at = scenePoint(point.at);
-        painter.setPen(QPen(m_palette.ink, 1.4));
-        if (lines == 0) {
+                              const std::vector<int>& lines) const {
+    painter.setPen(QPen(m_palette.ink, 1.4));
+    for (std::size_t i = 0; i < picture.points.size(); ++i) {
+        const QPointF at = scenePoint(picture.points[i].at) - picture.origin();
+        if (lines[i] == 0) {
             painter.setBrush(m_palette.paper);
             painter.drawEllipse(at, 3.2, 3.2);
-        } else if (lines > 1 || point.freeExit) {
+        } else if (lines[i] > 1 || picture.points[i].freeExit) {
             painter.setBrush(m_palette.ink);
             painter.drawEllipse(at, 3.4, 3.4);
         }
@@ -143,9 +141,14 @@ void CircuitDrawing::drawHose(QPainter& painter, const LinePicture& picture, Emp
         painter.setPen(linePen(halo, kHoseWidth + 8));
         painter.drawPolyline(picture.path);
     }
-    painter.setPen(linePen(m_palette.ink, kHoseWidth));
+    // Square ends reach under the stubs of the symbols, so that no seam shows.
+    QPen wall = linePen(m_palette.ink, kHoseWidth);
+    wall.setCapStyle(Qt::SquareCap);
+    painter.setPen(wall);
     painter.drawPolyline(picture.path);
-    painter.setPen(linePen(m_palette.fill, kHoseBore));
+    QPen bore = linePen(m_palette.fill, kHoseBore);
+    bore.setCapStyle(Qt::SquareCap);
+    painter.setPen(bore);
     painter.drawPolyline(picture.path);
 }
 
@@ -164,7 +167,8 @@ void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) co
     painter.restore();
 }
 
-void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live) const {
+void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live,
+                                 Emphasis emphasis) const {
     if (live.current_A == 0.0 || picture.path.size() < 2) {
         return;
     }
@@ -182,12 +186,34 @@ void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, 
     QFont font = textFont(TextRole::Number);
     font.setWeight(QFont::DemiBold);
     painter.setFont(font);
-    const QString text =
-        QString::fromStdString(formatQuantity(std::abs(live.current_A), QuantityKind::Current));
-    const double reach = QFontMetricsF(font).horizontalAdvance(text) / 2 + 14;
+    const QString text = readingText(std::abs(live.current_A), QuantityKind::Current);
+    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    const double reach = width / 2 + 14;
     const bool isAcross = std::abs(picture.direction.x()) > 0.5;
+    if (emphasis == Emphasis::None && picture.stretch < (isAcross ? width : kStep)) {
+        return;
+    }
     drawBoxed(painter, m_palette, picture.middle + (isAcross ? QPointF(0, 14) : QPointF(reach, 0)), text,
               m_palette.liveText);
+}
+
+void CircuitDrawing::drawMark(QPainter& painter, const QPointF& at, SignalWord word) const {
+    struct Mark {
+        QColor fill;
+        QChar letter;
+    };
+    const Mark mark = word == SignalWord::Danger    ? Mark{m_palette.danger, u'D'}
+                      : word == SignalWord::Warning ? Mark{m_palette.warning, u'W'}
+                                                    : Mark{m_palette.caution, u'C'};
+    const QPolygonF triangle{{at + QPointF(0, -11), at + QPointF(11, 8), at + QPointF(-11, 8)}};
+    painter.setPen(QPen(m_palette.ink, 1.4, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+    painter.setBrush(mark.fill);
+    painter.drawPolygon(triangle);
+    QFont font = textFont(TextRole::Number);
+    font.setWeight(QFont::Bold);
+    painter.setFont(font);
+    painter.setPen(word == SignalWord::Danger ? m_palette.dangerText : m_palette.markText);
+    painter.drawText(QRectF(at - QPointF(10, 6), QSizeF(20, 14)), Qt::AlignCenter, mark.letter);
 }
 
 void CircuitDrawing::drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout) {
@@ -202,10 +228,8 @@ void CircuitDrawing::drawAll(QPainter& painter, const Circuit& circuit, const Ci
         painter.save();
         painter.translate(picture.origin());
         drawPart(painter, picture, rest.parts.at(id), Emphasis::None);
+        drawEnds(painter, picture, layout.linesAt(picture));
         painter.restore();
-    }
-    for (const auto& [id, picture] : layout.parts) {
-        drawEnds(painter, picture, layout);
     }
     for (const auto& [id, picture] : layout.wires) {
         drawLabel(painter, picture);

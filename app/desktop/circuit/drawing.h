@@ -4,6 +4,7 @@
 #include "app/desktop/circuit/live_state.h"
 #include "app/desktop/circuit/palette.h"
 #include "app/desktop/circuit/symbols.h"
+#include "core/checks/finding.h"
 
 class QPainter;
 
@@ -21,14 +22,18 @@ public:
 
     /// The painter's origin is the part's.
     void drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live, Emphasis emphasis);
-    /// A small ring at each free terminal, a dot where several lines end. Drawn over the lines.
-    void drawEnds(QPainter& painter, const PartPicture& picture, const CircuitLayout& layout) const;
+    /// A small ring at each free terminal, a dot where several lines end; `lines` says how many end at each.
+    void drawEnds(QPainter& painter, const PartPicture& picture, const std::vector<int>& lines) const;
     void drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire, const WireLive& live,
                   Emphasis emphasis) const;
     void drawHose(QPainter& painter, const LinePicture& picture, Emphasis emphasis) const;
     void drawLabel(QPainter& painter, const LinePicture& picture) const;
-    /// What flows: an arrow and the current.
-    void drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live) const;
+    /// What flows: an arrow, and the current where there is room for it or the line is emphasised.
+    void drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live,
+                     Emphasis emphasis) const;
+
+    /// A mark with the letter of a finding's signal word.
+    void drawMark(QPainter& painter, const QPointF& at, SignalWord word) const;
 
     void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout);
 

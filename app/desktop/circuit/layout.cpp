@@ -102,6 +102,7 @@ void findMiddle(LinePicture& picture) {
         const double length = std::abs(stretch.x()) + std::abs(stretch.y());
         if (length > longest) {
             longest = length;
+            picture.stretch = length;
             picture.middle = (picture.path[i] + picture.path[i + 1]) / 2;
             picture.direction = length > 0 ? stretch / length : QPointF(1, 0);
         }
@@ -144,11 +145,11 @@ private:
     }
 
     void tryPlace(const QPointF& on, bool across, int handicap) {
-        constexpr double kOff = 9; ///< middle of the text from the middle of the line
+        constexpr double kOff = 11; ///< middle of the text from the middle of the line
         const QPointF at = across ? on - QPointF(0, kOff) : on - QPointF(kOff, 0);
         const QSizeF size = across ? QSizeF(m_best.width, kStep) : QSizeF(kStep, m_best.width);
         const QRectF rect(at - QPointF(size.width() / 2, size.height() / 2), size);
-        const int score = handicap + m_field.crowding(coveredSteps(rect));
+        const int score = handicap + m_field.crowding(coveredSteps(rect), across);
         if (score < m_best.score) {
             m_best.score = score;
             m_best.at = at;
@@ -239,6 +240,15 @@ QRectF CircuitLayout::bounds() const {
         all |= picture.extent;
     }
     return all;
+}
+
+std::vector<int> CircuitLayout::linesAt(const PartPicture& picture) const {
+    std::vector<int> lines;
+    for (const ConnectionPoint& point : picture.points) {
+        const auto found = ends.find(point.at);
+        lines.push_back(found == ends.end() ? 0 : found->second);
+    }
+    return lines;
 }
 
 CircuitLayout layoutOf(const Circuit& circuit) {

@@ -18,8 +18,10 @@ struct LinePicture {
     QPointF labelAt;          ///< middle of the label
     bool labelUpright = true; ///< else it reads from below to above
     QPointF middle;           ///< of the longest stretch: where the current's arrow sits
+    double stretch = 0;       ///< its length
     QPointF direction;        ///< of that stretch, from end to end
     QRectF extent;            ///< path and label
+    friend bool operator==(const LinePicture&, const LinePicture&) = default;
 };
 
 /// Where everything is on the sheet.
@@ -29,6 +31,8 @@ struct CircuitLayout {
     std::map<HoseId, LinePicture> hoses;
     std::map<GridPoint, int, bool (*)(GridPoint, GridPoint)> ends; ///< lines that end at a point
     QRectF bounds() const;
+    /// How many lines end at each connection point of a part.
+    std::vector<int> linesAt(const PartPicture& picture) const;
 
     CircuitLayout();
 };

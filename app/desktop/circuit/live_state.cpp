@@ -27,7 +27,7 @@ QString vacuumReading(const PartId& id, const PartKind& kind, const Part& part, 
                       double time_s) {
     for (const PortSpec& port : kind.ports(part)) {
         if (const Channel* channel = recording.port({id, port.name})) {
-            return QString::fromStdString(formatQuantity(channel->at(time_s), QuantityKind::GaugeVacuum));
+            return readingText(channel->at(time_s), QuantityKind::GaugeVacuum);
         }
     }
     return {};
@@ -68,6 +68,14 @@ WireLive wireLive(const WireId& id, const Wire& wire, const Recording& recording
 }
 
 } // namespace
+
+QString readingText(double si, QuantityKind kind) {
+    if (si == 0 || !std::isfinite(si)) {
+        return QString::fromStdString(formatQuantity(si, kind));
+    }
+    const double unit = std::pow(10.0, std::floor(std::log10(std::abs(si))) - 2);
+    return QString::fromStdString(formatQuantity(std::round(si / unit) * unit, kind));
+}
 
 LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s) {
     LiveState state;

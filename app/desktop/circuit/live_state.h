@@ -2,6 +2,7 @@
 
 #include "core/circuit/circuit.h"
 #include "core/simulate/drive.h"
+#include "core/units/quantity_kind.h"
 
 #include <QString>
 
@@ -29,6 +30,9 @@ struct LiveState {
     std::map<PartId, PartLive> parts;
     std::map<WireId, WireLive> wires;
 };
+
+/// A reading for people: three digits, because the last ones only flicker.
+QString readingText(double si, QuantityKind kind);
 
 /// The state of all parts and wires at a time of the recorded drive.
 LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s);

@@ -47,13 +47,14 @@ Palette lightPalette() {
     palette.wireEdge = QColor(0xff4b525aU);
     palette.selection = QColor(0xff0b62d6U);
     palette.hover = QColor(0xff6b8fc4U);
-    palette.live = QColor(0xffd6336cU);
-    palette.liveText = QColor(0xffa61e4dU);
+    palette.live = QColor(0xff0b9a78U);
+    palette.liveText = QColor(0xff075f4bU);
     palette.glow = QColor(0xffffd43bU);
     palette.danger = QColor(0xffc1121fU);
     palette.warning = QColor(0xffd9650bU);
     palette.caution = QColor(0xfff2c200U);
     palette.markText = QColor(0xff000000U);
+    palette.dangerText = QColor(0xffffffffU);
     return palette;
 }
 
@@ -69,13 +70,14 @@ Palette darkPalette() {
     palette.wireEdge = QColor(0xffaab1b9U);
     palette.selection = QColor(0xff6cb0ffU);
     palette.hover = QColor(0xff8fb4ddU);
-    palette.live = QColor(0xffff7eb0U);
-    palette.liveText = QColor(0xffff9dc3U);
+    palette.live = QColor(0xff35e0b4U);
+    palette.liveText = QColor(0xff7df0d2U);
     palette.glow = QColor(0xffb08900U);
     palette.danger = QColor(0xffff6b6bU);
     palette.warning = QColor(0xffff9f43U);
     palette.caution = QColor(0xffffd84dU);
     palette.markText = QColor(0xff000000U);
+    palette.dangerText = QColor(0xff000000U);
     return palette;
 }
 
@@ -89,7 +91,7 @@ Palette printPalette() {
         palette.liveText = black;
     palette.quietText = grey;
     palette.danger = palette.warning = palette.caution = white;
-    palette.markText = black;
+    palette.markText = palette.dangerText = black;
     palette.colouredWires = false;
     return palette;
 }

@@ -28,6 +28,7 @@ struct Palette {
     QColor warning;
     QColor caution;
     QColor markText; ///< the letter on a finding's mark
+    QColor dangerText;
     bool colouredWires = true;
 };
 

@@ -12,7 +12,7 @@
 namespace pumpwright {
 namespace {
 
-constexpr double kGap = 4; ///< between symbol and text
+constexpr double kGap = 6; ///< between symbol and text
 constexpr int kLongestNote = 28;
 
 /// The edge of the symbol on which a terminal lies.
@@ -163,6 +163,20 @@ void addLabelsOver(PartPicture& picture, const std::vector<Line>& lines, bool ab
     }
 }
 
+/// Beside the reference, on the side that no other text takes.
+void placeMark(PartPicture& picture) {
+    constexpr double kAside = 13;
+    picture.markAt = picture.body.topLeft();
+    const auto reference = std::find_if(picture.texts.begin(), picture.texts.end(), [](const PartText& text) {
+        return text.role == TextRole::Reference;
+    });
+    if (reference != picture.texts.end()) {
+        const QRectF& rect = reference->rect;
+        const bool isRightOfBody = rect.left() >= picture.body.right();
+        picture.markAt = {isRightOfBody ? rect.right() + kAside : rect.left() - kAside, rect.center().y()};
+    }
+}
+
 bool hasPointOn(const PartPicture& picture, Side side) {
     return std::any_of(picture.points.begin(), picture.points.end(),
                        [&](const ConnectionPoint& point) { return !point.freeExit && point.exit == side; });
@@ -203,6 +217,7 @@ PartPicture pictureOf(const Part& part) {
     addPoints(picture, bounds, ports, true);
     addTerminalNumbers(picture);
     addLabels(picture);
+    placeMark(picture);
     picture.extent = picture.body;
     for (const PartText& text : picture.texts) {
         picture.extent |= text.rect;

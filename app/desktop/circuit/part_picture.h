@@ -43,6 +43,7 @@ struct PartPicture {
     QRectF extent; ///< with the texts
     std::vector<PartText> texts;
     std::vector<ConnectionPoint> points;
+    QPointF markAt; ///< where a finding's mark is put
 
     QPointF origin() const { return scenePoint(part.at); }
     const ConnectionPoint* point(const std::string& name) const;

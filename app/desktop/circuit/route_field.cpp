@@ -12,7 +12,7 @@ namespace {
 // What a path pays, per step of the grid or as it says. The proportions are chosen by eye.
 constexpr int kStepCost = 10;
 constexpr int kBendCost = 24;
-constexpr int kSidewaysExitCost = 45; ///< leaving a terminal to another side than its lead points
+constexpr int kSidewaysExitCost = 60; ///< leaving a terminal to another side than its lead points
 constexpr int kBodyCost = 500;
 constexpr int kNearBodyCost = 6;
 constexpr int kTextCost = 30;
@@ -145,12 +145,12 @@ void RouteField::addPath(const std::vector<GridPoint>& corners) {
     }
 }
 
-int RouteField::crowding(const QRect& steps) const {
+int RouteField::crowding(const QRect& steps, bool across) const {
     int sum = 0;
     for (int y = steps.top(); y <= steps.bottom(); ++y) {
         for (int x = steps.left(); x <= steps.right(); ++x) {
             if (const Cell* at = cell({x, y})) {
-                sum += 4 * at->body + 3 * at->text + 2 * at->along + 2 * at->across;
+                sum += 4 * at->body + 3 * at->text + 5 * (across ? at->along : at->across);
             }
         }
     }

@@ -35,8 +35,9 @@ public:
     std::vector<GridPoint> path(const RouteEnd& from, const RouteEnd& to,
                                 const std::vector<GridPoint>& bends) const;
 
-    /// How much a text over these steps would hide, to choose where a line's label goes.
-    int crowding(const QRect& steps) const;
+    /// How much a text over these steps would hide, to choose where a line's label goes. Only lines that
+    /// cross the text count, not the one that it stands on; `across` is the direction of both.
+    int crowding(const QRect& steps, bool across) const;
 
 private:
     struct Cell {

@@ -1,0 +1,305 @@
+#include "app/desktop/circuit/circuit_scene.h"
+
+#include "app/desktop/document/analysis.h"
+
+#include <QLineF>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace pumpwright {
+namespace {
+
+double distanceToStretch(const QPointF& at, const QPointF& from, const QPointF& to) {
+    const QRectF box = QRectF(from, to).normalized();
+    const QPointF nearest(std::clamp(at.x(), box.left(), box.right()),
+                          std::clamp(at.y(), box.top(), box.bottom()));
+    return QLineF(at, nearest).length();
+}
+
+double distanceToPath(const QPointF& at, const QPolygonF& path) {
+    double least = std::numeric_limits<double>::infinity();
+    for (int i = 0; i + 1 < path.size(); ++i) {
+        least = std::min(least, distanceToStretch(at, path[i], path[i + 1]));
+    }
+    return least;
+}
+
+template <class Id>
+void noteWorst(std::map<Id, SignalWord>& marks, const std::vector<Id>& ids, SignalWord word) {
+    for (const Id& id : ids) {
+        const auto [entry, isNew] = marks.emplace(id, word);
+        entry->second = std::min(entry->second, word);
+    }
+}
+
+template <class Id>
+std::optional<SignalWord> markOf(const std::map<Id, SignalWord>& marks, const Id& id) {
+    const auto found = marks.find(id);
+    return found == marks.end() ? std::nullopt : std::optional(found->second);
+}
+
+template <class Id, class Object>
+void keepExisting(std::set<Id>& ids, const std::map<Id, Object>& objects) {
+    std::erase_if(ids, [&](const Id& id) { return !objects.contains(id); });
+}
+
+template <class Id>
+bool lineIsInside(const std::map<Id, LinePicture>& lines, const Id& id, const QRectF& area) {
+    return area.contains(lines.at(id).path.boundingRect());
+}
+
+} // namespace
+
+CircuitScene::CircuitScene(Document& document, Selection& selection, Analysis& analysis, QObject* parent)
+    : QGraphicsScene(parent), m_document(document), m_selection(selection), m_analysis(analysis),
+      m_drawing(lightPalette()), m_overlayItem(std::make_unique<OverlayItem>(m_drawing)) {
+    addItem(m_overlayItem.get());
+    connect(&m_document, &Document::changed, this, [this] {
+        m_preview.reset();
+        dropVanishedSelection();
+        readLiveState();
+        readFindings();
+        layOut();
+    });
+    connect(&m_selection, &Selection::changed, this, &CircuitScene::syncAll);
+    connect(&m_analysis, &Analysis::findingsChanged, this, [this] {
+        readFindings();
+        syncAll();
+    });
+    const auto showLive = [this] {
+        readLiveState();
+        syncAll();
+    };
+    connect(&m_analysis, &Analysis::driveChanged, this, showLive);
+    connect(&m_analysis, &Analysis::cursorMoved, this, showLive);
+    readLiveState();
+    readFindings();
+    layOut();
+}
+
+CircuitScene::~CircuitScene() = default;
+
+void CircuitScene::setColours(const Palette& palette) {
+    m_drawing = CircuitDrawing(palette);
+    update();
+}
+
+const Circuit& CircuitScene::circuit() const {
+    return m_preview ? *m_preview : m_document.circuit();
+}
+
+void CircuitScene::preview(const Edit& edit) {
+    m_preview = m_document.circuit();
+    applyEdit(*m_preview, edit);
+    layOut();
+}
+
+void CircuitScene::endPreview() {
+    if (m_preview) {
+        m_preview.reset();
+        layOut();
+    }
+}
+
+void CircuitScene::setOverlay(const Overlay& overlay) {
+    m_overlayItem->sync(overlay);
+}
+
+void CircuitScene::setHovered(const SelectedObjects& objects) {
+    if (!(m_hovered == objects)) {
+        m_hovered = objects;
+        syncAll();
+    }
+}
+
+void CircuitScene::dropVanishedSelection() {
+    SelectedObjects kept = m_selection.objects();
+    keepExisting(kept.parts, m_document.circuit().parts);
+    keepExisting(kept.wires, m_document.circuit().wires);
+    keepExisting(kept.hoses, m_document.circuit().hoses);
+    m_hovered = {};
+    m_selection.select(kept);
+}
+
+void CircuitScene::readLiveState() {
+    const std::shared_ptr<const DriveResult> drive = m_analysis.drive();
+    m_live = drive ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s())
+                   : restState(m_document.circuit());
+}
+
+void CircuitScene::readFindings() {
+    m_partMarks.clear();
+    m_wireMarks.clear();
+    m_hoseMarks.clear();
+    for (const Finding& finding : m_analysis.findings()) {
+        if (finding.word != SignalWord::Notice && !finding.waiver) {
+            noteWorst(m_partMarks, finding.parts, finding.word);
+            noteWorst(m_wireMarks, finding.wires, finding.word);
+            noteWorst(m_hoseMarks, finding.hoses, finding.word);
+        }
+    }
+}
+
+void CircuitScene::layOut() {
+    m_layout = layoutOf(circuit(), std::move(m_layout));
+    syncAll();
+    Q_EMIT layoutChanged();
+}
+
+void CircuitScene::syncAll() {
+    syncParts();
+    syncLines();
+}
+
+Emphasis CircuitScene::emphasisOf(bool selected, bool hovered) const {
+    if (selected) {
+        return Emphasis::Selected;
+    }
+    return hovered ? Emphasis::Hovered : Emphasis::None;
+}
+
+void CircuitScene::syncParts() {
+    std::erase_if(m_partItems, [&](const auto& entry) { return !m_layout.parts.contains(entry.first); });
+    const SelectedObjects& selected = m_selection.objects();
+    for (const auto& [id, picture] : m_layout.parts) {
+        std::unique_ptr<PartItem>& item = m_partItems[id];
+        if (!item) {
+            item = std::make_unique<PartItem>(m_drawing);
+            addItem(item.get());
+        }
+        const auto live = m_live.parts.find(id);
+        item->sync(picture, {live == m_live.parts.end() ? PartLive{} : live->second,
+                             emphasisOf(selected.parts.contains(id), m_hovered.parts.contains(id)),
+                             markOf(m_partMarks, id), m_layout.linesAt(picture)});
+    }
+}
+
+template <class Id, class Line, class Mark>
+void CircuitScene::syncLinesOf(const std::map<Id, Line>& lines, const std::map<Id, LinePicture>& pictures,
+                               std::map<Id, std::unique_ptr<LineItem>>& items, const std::set<Id>& selected,
+                               const std::set<Id>& hovered, const Mark& lookOf) {
+    std::erase_if(items, [&](const auto& entry) { return !pictures.contains(entry.first); });
+    for (const auto& [id, picture] : pictures) {
+        std::unique_ptr<LineItem>& item = items[id];
+        if (!item) {
+            item = std::make_unique<LineItem>(m_drawing);
+            addItem(item.get());
+            addItem(&item->texts());
+        }
+        LineLook look = lookOf(id);
+        look.emphasis = emphasisOf(selected.contains(id), hovered.contains(id));
+        item->sync(picture, lines.at(id), look);
+    }
+}
+
+void CircuitScene::syncLines() {
+    const SelectedObjects& selected = m_selection.objects();
+    syncLinesOf(circuit().wires, m_layout.wires, m_wireItems, selected.wires, m_hovered.wires,
+                [this](const WireId& id) {
+                    const auto live = m_live.wires.find(id);
+                    return LineLook{live == m_live.wires.end() ? WireLive{} : live->second, Emphasis::None,
+                                    markOf(m_wireMarks, id)};
+                });
+    syncLinesOf(circuit().hoses, m_layout.hoses, m_hoseItems, selected.hoses, m_hovered.hoses,
+                [this](const HoseId& id) {
+                    return LineLook{{}, Emphasis::None, markOf(m_hoseMarks, id)};
+                });
+}
+
+std::optional<CircuitScene::Caught> CircuitScene::connectionAt(const QPointF& at, double reach) const {
+    std::optional<Caught> nearest;
+    double least = reach;
+    for (const auto& [id, picture] : m_layout.parts) {
+        for (const ConnectionPoint& point : picture.points) {
+            const double distance = QLineF(at, scenePoint(point.at)).length();
+            if (distance <= least) {
+                least = distance;
+                nearest = Caught{{id, point.name}, point};
+            }
+        }
+    }
+    return nearest;
+}
+
+SelectedObjects CircuitScene::objectAt(const QPointF& at, double reach) const {
+    SelectedObjects found;
+    double smallest = std::numeric_limits<double>::infinity();
+    for (const auto& [id, picture] : m_layout.parts) {
+        const QRectF body = picture.body.translated(picture.origin()).adjusted(-5, -5, 5, 5);
+        const double size = body.width() * body.height();
+        if (body.contains(at) && size < smallest) {
+            smallest = size;
+            found.parts = {id};
+        }
+    }
+    if (!found.empty()) {
+        return found;
+    }
+    double least = reach;
+    const auto tryLine = [&](const LinePicture& picture, const SelectedObjects& one) {
+        const double distance = distanceToPath(at, picture.path);
+        if (distance < least) {
+            least = distance;
+            found = one;
+        }
+    };
+    for (const auto& [id, picture] : m_layout.wires) {
+        tryLine(picture, {{}, {id}, {}});
+    }
+    for (const auto& [id, picture] : m_layout.hoses) {
+        tryLine(picture, {{}, {}, {id}});
+    }
+    return found;
+}
+
+SelectedObjects CircuitScene::objectsIn(const QRectF& area) const {
+    SelectedObjects found;
+    for (const auto& [id, picture] : m_layout.parts) {
+        if (area.contains(picture.body.translated(picture.origin()))) {
+            found.parts.insert(id);
+        }
+    }
+    for (const auto& [id, picture] : m_layout.wires) {
+        if (lineIsInside(m_layout.wires, id, area)) {
+            found.wires.insert(id);
+        }
+    }
+    for (const auto& [id, picture] : m_layout.hoses) {
+        if (lineIsInside(m_layout.hoses, id, area)) {
+            found.hoses.insert(id);
+        }
+    }
+    return found;
+}
+
+QString connectionText(const Circuit& circuit, const CircuitScene::Caught& caught) {
+    const auto part = circuit.parts.find(caught.end.part);
+    const QString reference =
+        part == circuit.parts.end() ? QString() : QString::fromStdString(part->second.reference);
+    const QString text = reference + QStringLiteral(": ") + QString::fromStdString(caught.end.terminal);
+    return caught.point.meaning.isEmpty() ? text : text + QStringLiteral(", ") + caught.point.meaning;
+}
+
+QRectF CircuitScene::boundsOf(const SelectedObjects& objects) const {
+    QRectF bounds;
+    for (const PartId& id : objects.parts) {
+        if (const auto found = m_layout.parts.find(id); found != m_layout.parts.end()) {
+            bounds |= found->second.extent.translated(found->second.origin());
+        }
+    }
+    for (const WireId& id : objects.wires) {
+        if (const auto found = m_layout.wires.find(id); found != m_layout.wires.end()) {
+            bounds |= found->second.extent;
+        }
+    }
+    for (const HoseId& id : objects.hoses) {
+        if (const auto found = m_layout.hoses.find(id); found != m_layout.hoses.end()) {
+            bounds |= found->second.extent;
+        }
+    }
+    return bounds;
+}
+
+} // namespace pumpwright
