@@ -1,0 +1,71 @@
+#pragma once
+
+#include "app/desktop/circuit/circuit_scene.h"
+#include "app/desktop/circuit/circuit_view.h"
+#include "app/desktop/circuit/empty_state.h"
+#include "app/desktop/circuit/tool.h"
+
+#include <QElapsedTimer>
+
+#include <optional>
+
+namespace pumpwright {
+
+/// The view's inside: the tools' host, and panning.
+class CircuitView::Private final : public ToolHost {
+public:
+    Private(CircuitView& owner, Document& circuitDocument, Selection& sharedSelection, Analysis& analysis);
+    ~Private() override;
+
+    Document& document() override { return m_document; }
+    Selection& selection() override { return m_selection; }
+    CircuitScene& scene() override { return m_scene; }
+    void setHint(const QString& text) override;
+    void switchTo(std::unique_ptr<Tool> next) override;
+    Wire newWire() const override;
+    Hose newHose() const override;
+    void setCursorShape(Qt::CursorShape shape) override;
+
+    Tool& tool() { return *m_tool; }
+    /// Forgets tools that have handed over. To be called when no tool is on the call stack.
+    void forgetRetired() { m_retired.clear(); }
+
+    CanvasPointer pointerAt(const QPointF& viewPosition, Qt::KeyboardModifiers modifiers, bool down) const;
+    void zoomBy(double factor, const QPointF& viewPosition);
+    void panBy(const QPointF& pixels);
+    /// Room to scroll: a view's size round the circuit, and at least what is seen now.
+    void updateSceneRect();
+    void updateEmptyState();
+    void centreOnSelection();
+    void useWindowColours();
+    /// Selects the part that lies next in a direction.
+    void selectNeighbour(int dx, int dy);
+    /// Moves the pointer of a running gesture by keys, or makes its click.
+    bool steerTool(const QKeyEvent& event);
+    bool handleKey(const QKeyEvent& event);
+    bool handleArrow(const QKeyEvent& event);
+    void drawGrid(QPainter& painter, const QRectF& area) const;
+    void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
+    QString nudgeKey();
+    GridPoint pasteOffset(const Circuit& fragment) const;
+
+    CircuitView& m_view;
+    Document& m_document;
+    Selection& m_selection;
+    CircuitScene m_scene;
+    Catalogue m_catalogue;
+    std::unique_ptr<Tool> m_tool;
+    std::vector<std::unique_ptr<Tool>> m_retired;
+    EmptyState* m_emptyState = nullptr;
+    std::optional<QPointF> m_panFrom; ///< pointer in the view while it pans
+    std::optional<QPointF> m_steered; ///< pointer of a gesture that is steered by keys, in the scene
+    QPointF m_lastPointer;            ///< in the scene
+    bool m_spaceDown = false;
+    bool m_fitPending = true;
+    QElapsedTimer m_sinceNudge;
+    SelectedObjects m_nudged;
+    int m_nudgeBurst = 0;
+    int m_pastes = 0; ///< in a row without pointer, so that copies do not cover each other
+};
+
+} // namespace pumpwright

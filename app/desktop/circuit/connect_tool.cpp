@@ -1,0 +1,157 @@
+#include "app/desktop/circuit/canvas_edits.h"
+#include "app/desktop/circuit/circuit_scene.h"
+#include "app/desktop/circuit/tool.h"
+
+#include <QCoreApplication>
+#include <QLineF>
+
+#include <type_traits>
+
+namespace pumpwright {
+namespace {
+
+/// Draws lines from terminal to terminal (or port to port), by two clicks or by a drag. Clicks on the empty
+/// sheet between fix corners.
+template <class Line>
+class ConnectTool final : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(pumpwright::ConnectTool)
+
+public:
+    ConnectTool(ToolHost& toolHost, Repeat repeat) : Tool(toolHost), m_repeat(repeat) {}
+
+    CanvasActivity activity() const override { return kIsHose ? CanvasActivity::Hose : CanvasActivity::Wire; }
+
+    void activate() override {
+        host().setCursorShape(Qt::CrossCursor);
+        sayNext();
+    }
+
+    void press(const CanvasPointer& pointer) override {
+        const auto caught = caughtAt(pointer);
+        if (!m_start) {
+            m_start = caught;
+            m_startedByPress = caught.has_value();
+        } else if (caught) {
+            finish(*caught);
+        } else {
+            m_bends.push_back(nearestGridPoint(pointer.at));
+        }
+        show(pointer);
+        sayNext();
+    }
+
+    void move(const CanvasPointer& pointer) override { show(pointer); }
+
+    void release(const CanvasPointer& pointer) override {
+        // A press on one terminal and a release on another is a line drawn by a drag.
+        const auto caught = caughtAt(pointer);
+        if (m_start && m_startedByPress && caught && caught->end != m_start->end) {
+            finish(*caught);
+        }
+        m_startedByPress = false;
+        if (m_repeat == Repeat::Once) {
+            host().switchTo(nullptr);
+            return;
+        }
+        show(pointer);
+        sayNext();
+    }
+
+    void leave() override { host().scene().setOverlay({}); }
+
+    bool keyPress(int key, Qt::KeyboardModifiers) override {
+        if (key == Qt::Key_Backspace && !m_bends.empty()) {
+            m_bends.pop_back();
+            return true;
+        }
+        if (key == Qt::Key_Escape && m_start && m_repeat == Repeat::UntilEscape) {
+            restart();
+            host().scene().setOverlay({});
+            sayNext();
+            return true;
+        }
+        return false;
+    }
+
+private:
+    static constexpr bool kIsHose = std::is_same_v<Line, Hose>;
+
+    std::optional<CircuitScene::Caught> caughtAt(const CanvasPointer& pointer) {
+        auto caught = host().scene().connectionAt(pointer.at, pointer.reach);
+        return caught && caught->point.isPort == kIsHose ? caught : std::nullopt;
+    }
+
+    void restart() {
+        m_start.reset();
+        m_startedByPress = false;
+        m_bends.clear();
+    }
+
+    void finish(const CircuitScene::Caught& target) {
+        if (target.end != m_start->end) {
+            Line line;
+            if constexpr (kIsHose) {
+                line = host().newHose();
+            } else {
+                line = host().newWire();
+            }
+            line.from = m_start->end;
+            line.to = target.end;
+            line.bends = m_bends;
+            const Addition addition = joining(host().document().circuit(), std::move(line));
+            restart();
+            host().document().apply(addition.edit);
+            host().selection().select(addition.objects);
+        }
+    }
+
+    void show(const CanvasPointer& pointer) {
+        const auto caught = caughtAt(pointer);
+        Overlay overlay;
+        if (caught) {
+            overlay.caught = caught->point.at;
+            overlay.caughtText = connectionText(host().scene().circuit(), *caught);
+        }
+        if (m_start) {
+            ConnectionPoint loose;
+            loose.at = nearestGridPoint(pointer.at);
+            loose.freeExit = true;
+            overlay.line = proposedPath(host().scene().layout(), m_start->point,
+                                        caught ? caught->point : loose, m_bends);
+        }
+        host().scene().setOverlay(overlay);
+    }
+
+    void sayNext() {
+        if (!m_start) {
+            host().setHint(kIsHose ? tr("Click the port where the hose begins. Esc ends.")
+                                   : tr("Click the terminal where the wire begins. Esc ends."));
+            return;
+        }
+        const QString start = connectionText(host().scene().circuit(), *m_start);
+        host().setHint(kIsHose
+                           ? tr("From %1: click the port where the hose ends, or a place for a corner. "
+                                "Esc starts again.")
+                                 .arg(start)
+                           : tr("From %1: click the terminal where the wire ends, or a place for a corner. "
+                                "Esc starts again.")
+                                 .arg(start));
+    }
+
+    Repeat m_repeat;
+    std::vector<GridPoint> m_bends;
+    std::optional<CircuitScene::Caught> m_start;
+    bool m_startedByPress = false; ///< the button is still down since the start
+};
+
+} // namespace
+
+std::unique_ptr<Tool> wireTool(ToolHost& host, Repeat repeat) {
+    return std::make_unique<ConnectTool<Wire>>(host, repeat);
+}
+
+std::unique_ptr<Tool> hoseTool(ToolHost& host, Repeat repeat) {
+    return std::make_unique<ConnectTool<Hose>>(host, repeat);
+}
+
+} // namespace pumpwright
