@@ -135,6 +135,19 @@ TEST_CASE("the pulse of the flow keeps its size whatever the solver made of it",
     }
 }
 
+TEST_CASE("the flow pulses four times in a turn, by its share of the mean", "[parts][pump]") {
+    PumpOnBench pump({{"pulsationShare", 0.3}});
+    const Unknown cosine = pump.bench.own("cosine of the pulse");
+    const Unknown sine = pump.bench.own("sine of the pulse");
+    pump.run(260, 40e3);
+    CHECK_THAT(pump.f(sine), WithinRel(4.0 * 260, 1e-9)); // as d(sin 4φ)/dt at φ = 0
+    const double mean = pump.bench.probe(probe::kFlow);
+    pump.bench.x(cosine) = 0;
+    pump.bench.x(sine) = 1;
+    CHECK_THAT(pump.f(cosine), WithinRel(-4.0 * 260, 1e-9));
+    CHECK_THAT(pump.bench.probe(probe::kFlow), WithinRel(1.3 * mean, 0.01));
+}
+
 TEST_CASE("a pump tells rules what load it is", "[parts][pump]") {
     Part part = newPart(*findPartKind("pump"), "M1", {});
     part.values["inrushCurrent_A"] = 20;
