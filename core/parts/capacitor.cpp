@@ -71,7 +71,12 @@ public:
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }
 
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part& part) const override {
+        Features features;
+        features.storage =
+            Storage{"+", "-", value(part, "capacitance_F"), choice(part, "polarised") == "yes"};
+        return features;
+    }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         return std::make_unique<CapacitorLaw>(value(part, "capacitance_F"), value(part, "esr_ohm"), context);
     }

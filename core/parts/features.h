@@ -86,6 +86,14 @@ struct Rectifier {
     bool zener = false;
 };
 
+/// Something that stores charge; no direct current flows through it.
+struct Storage {
+    std::string plus; ///< must be the positive one where it is polarised
+    std::string minus;
+    double capacitance_F = 0;
+    bool polarised = false;
+};
+
 /// The trade's view of a part: what rules, canvas and sheet may know without asking which kind it is.
 struct Features {
     std::vector<CurrentPath> paths;
@@ -95,6 +103,7 @@ struct Features {
     std::optional<FuseRating> fuse;
     std::optional<Source> source;
     std::optional<Rectifier> rectifier;
+    std::optional<Storage> storage;
     bool ground = false;        ///< joined with every other ground point
     bool mayStandAlone = false; ///< no finding if its terminals are open (a spare connector pin)
     std::vector<std::string> optionalTerminals; ///< may be left open: 87a
