@@ -1,0 +1,112 @@
+#include "core/checks/carried_current.h"
+
+#include "core/checks/drive_reading.h"
+#include "core/checks/wording.h"
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+/// A motor's inrush has its peak well within this time after the contact closes; a filament's too.
+/// Common practice, no published source.
+constexpr double kMaking_s = 0.1;
+/// Samples this near to an opening belong to the current that is broken.
+constexpr double kBreaking_s = 1e-4;
+
+CarriedCurrent larger(const CarriedCurrent& drive, double nameplates_A) {
+    return drive.value_A >= nameplates_A ? drive : CarriedCurrent{nameplates_A, std::nullopt};
+}
+
+CarriedCurrent sustainedIn(const Channel* channel) {
+    if (channel == nullptr) {
+        return {};
+    }
+    const Reading mean = highestMean(*channel);
+    return {mean.value, mean.at_s};
+}
+
+const ExpectedCurrent& expectedOf(const Survey& survey, std::size_t branch) {
+    static const ExpectedCurrent nothing;
+    const auto& expected = survey.expectedCurrents().branches;
+    const auto found = expected.find(branch);
+    return found == expected.end() ? nothing : found->second;
+}
+
+const Channel* currentChannel(const Survey& survey, const Branch& branch) {
+    if (survey.recording() == nullptr) {
+        return nullptr;
+    }
+    if (branch.sort == BranchSort::Contact) {
+        return contactChannel(survey, branch, probe::kContactCurrent);
+    }
+    return survey.recording()->part(branch.part, probe::kCurrent);
+}
+
+/// The largest current in a window around each of the times at which the contact moves.
+CarriedCurrent largestAround(const Channel& current, const std::vector<double>& times_s, double before_s,
+                             double after_s) {
+    CarriedCurrent largest;
+    for (const double time_s : times_s) {
+        const double value_A = largestMagnitude(current, time_s - before_s, time_s + after_s);
+        if (value_A > largest.value_A) {
+            largest = {value_A, time_s};
+        }
+    }
+    return largest;
+}
+
+} // namespace
+
+const Contact& contactOf(const Survey& survey, const Branch& branch) {
+    return survey.features(branch.part).contacts[branch.index];
+}
+
+const Channel* contactChannel(const Survey& survey, const Branch& branch, std::string_view probeName) {
+    if (survey.recording() == nullptr) {
+        return nullptr;
+    }
+    const std::string& tail = contactOf(survey, branch).name;
+    const std::string name(probeName);
+    return survey.recording()->part(branch.part, tail.empty() ? name : name + " " + tail);
+}
+
+CarriedCurrent sustainedCurrent(const Survey& survey, const WireId& wire) {
+    const auto& expected = survey.expectedCurrents().wires;
+    const auto found = expected.find(wire);
+    const Channel* channel =
+        survey.recording() == nullptr ? nullptr : survey.recording()->wire(wire, probe::kCurrent);
+    return larger(sustainedIn(channel), found == expected.end() ? 0 : found->second.running_A);
+}
+
+CarriedCurrent sustainedCurrent(const Survey& survey, std::size_t branch) {
+    const Channel* channel = currentChannel(survey, survey.branches()[branch]);
+    return larger(sustainedIn(channel), expectedOf(survey, branch).running_A);
+}
+
+CarriedCurrent makingCurrent(const Survey& survey, std::size_t branch) {
+    const Channel* state = contactChannel(survey, survey.branches()[branch], probe::kContact);
+    const Channel* current = contactChannel(survey, survey.branches()[branch], probe::kContactCurrent);
+    CarriedCurrent drive;
+    if (state != nullptr && current != nullptr) {
+        drive = largestAround(*current, risings(*state), 0, kMaking_s);
+    }
+    return larger(drive, expectedOf(survey, branch).inrush_A);
+}
+
+CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch) {
+    const Channel* state = contactChannel(survey, survey.branches()[branch], probe::kContact);
+    const Channel* current = contactChannel(survey, survey.branches()[branch], probe::kContactCurrent);
+    CarriedCurrent drive;
+    if (state != nullptr && current != nullptr) {
+        drive = largestAround(*current, fallings(*state), kBreaking_s, 0);
+    }
+    return larger(drive, expectedOf(survey, branch).running_A);
+}
+
+std::string whereFrom(const CarriedCurrent& current) {
+    return current.at_s ? "in the drive at " + amount(*current.at_s, QuantityKind::Time)
+                        : "by the nameplates of its loads";
+}
+
+} // namespace pumpwright

@@ -1,0 +1,106 @@
+#include "core/checks/load_path.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace pumpwright {
+namespace {
+
+bool conducts(const Branch& branch) {
+    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
+           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
+}
+
+bool conductsSomehow(const Branch& branch) {
+    return conducts(branch) || branch.sort == BranchSort::Passive;
+}
+
+/// Finds the ways between a load and one source.
+bool feed(LoadPath& path, const LeadGraph& graph, const PartId& sourceId, const Source& source,
+          const LeadGraph::MayPass& mayPass) {
+    const End plus{sourceId, source.plus};
+    const End minus{sourceId, source.minus};
+    const auto& netOf = graph.nets().netOf;
+    if (!netOf.contains(plus) || !netOf.contains(minus)) {
+        return false;
+    }
+    auto there = graph.way(plus, {path.part, path.load.from}, netOf.at(minus), mayPass);
+    auto back = graph.way({path.part, path.load.to}, minus, netOf.at(plus), mayPass);
+    if (!there || !back) {
+        return false;
+    }
+    path.source = sourceId;
+    path.feed = std::move(*there);
+    path.back = std::move(*back);
+    return true;
+}
+
+void feedFromAny(LoadPath& path, const LeadGraph& graph, const FeaturesOf& features, bool mayTurn) {
+    for (const auto& mayPass : {conducts, conductsSomehow}) {
+        for (const bool turned : {false, true}) {
+            if (turned && !mayTurn) {
+                continue;
+            }
+            LoadPath attempt{path.part, path.load, {}, {}, {}};
+            if (turned) {
+                std::swap(attempt.load.from, attempt.load.to);
+            }
+            for (const auto& [id, one] : features) {
+                if (one.source && feed(attempt, graph, id, *one.source, mayPass)) {
+                    path = std::move(attempt);
+                    return;
+                }
+            }
+        }
+    }
+}
+
+Load loadOf(const Branch& branch, const Features& features, double supplyVoltage_V) {
+    if (branch.sort == BranchSort::Load) {
+        return features.loads[branch.index];
+    }
+    const Coil& coil = features.coils[branch.index];
+    const double current_A = coil.resistance_ohm > 0 ? supplyVoltage_V / coil.resistance_ohm : 0;
+    return {coil.plus, coil.minus, LoadSort::Coil, current_A, current_A};
+}
+
+/// Sums up running currents and keeps the largest step from running to inrush.
+void addLoad(ExpectedCurrent& sum, const Load& load) {
+    const double step_A = std::max(sum.inrush_A - sum.running_A, load.inrush_A - load.running_A);
+    sum.running_A += load.running_A;
+    sum.inrush_A = sum.running_A + std::max(0.0, step_A);
+    sum.inductive = sum.inductive || load.sort == LoadSort::Motor || load.sort == LoadSort::Coil;
+}
+
+} // namespace
+
+std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& features,
+                                  const std::vector<Branch>& branches, double supplyVoltage_V) {
+    std::vector<LoadPath> paths;
+    for (const Branch& branch : branches) {
+        if (branch.sort == BranchSort::Load || branch.sort == BranchSort::Coil) {
+            LoadPath path{branch.part, loadOf(branch, features.at(branch.part), supplyVoltage_V), {}, {}, {}};
+            feedFromAny(path, graph, features, !branch.oneWay);
+            paths.push_back(std::move(path));
+        }
+    }
+    return paths;
+}
+
+ExpectedCurrents expectedCurrentsOf(const std::vector<LoadPath>& paths) {
+    ExpectedCurrents expected;
+    for (const LoadPath& path : paths) {
+        for (const std::vector<LeadStep>* way : {&path.feed, &path.back}) {
+            for (const LeadStep& step : *way) {
+                if (step.wire) {
+                    addLoad(expected.wires[*step.wire], path.load);
+                } else if (step.branch) {
+                    addLoad(expected.branches[*step.branch], path.load);
+                }
+            }
+        }
+    }
+    return expected;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,129 @@
+#include "core/checks/remedy_edit.h"
+
+#include "core/parts/kinds.h"
+#include "core/parts/part_kind.h"
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+/// A diode is fitted at the relay's socket, a fuse within 7 in (0.178 m) of the source [33 CFR 183.455(b)].
+constexpr double kShortWire_m = 0.1;
+/// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
+constexpr double kCoilWire_m2 = 0.75e-6;
+
+/// A place near a part that no other part's origin takes.
+GridPoint freePlace(const Circuit& circuit, GridPoint near) {
+    constexpr int kApart = 6;
+    const auto taken = [&](GridPoint at) {
+        return std::any_of(circuit.parts.begin(), circuit.parts.end(), [&](const auto& entry) {
+            const GridPoint other = entry.second.at;
+            return std::abs(other.x - at.x) < kApart && std::abs(other.y - at.y) < kApart;
+        });
+    };
+    GridPoint at{near.x + kApart, near.y};
+    while (taken(at)) {
+        at.y += kApart;
+    }
+    return at;
+}
+
+Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
+    return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
+}
+
+Wire shortWire(std::string reference, End from, End to) {
+    Wire wire;
+    wire.reference = std::move(reference);
+    wire.from = std::move(from);
+    wire.to = std::move(to);
+    wire.length_m = kShortWire_m;
+    return wire;
+}
+
+bool swapEnd(End& end, const PartId& part, const std::string& one, const std::string& other) {
+    if (end.part != part || (end.terminal != one && end.terminal != other)) {
+        return false;
+    }
+    end.terminal = end.terminal == one ? other : one;
+    return true;
+}
+
+} // namespace
+
+Edit valueEdit(const Circuit& circuit, const PartId& part, std::string_view key, double value,
+               std::string name) {
+    Part changed = circuit.parts.at(part);
+    changed.values.insert_or_assign(std::string(key), value);
+    return {std::move(name), {putPart(part, std::move(changed))}};
+}
+
+Edit choiceEdit(const Circuit& circuit, const PartId& part, std::string_view key, std::string_view option,
+                std::string name) {
+    Part changed = circuit.parts.at(part);
+    changed.choices.insert_or_assign(std::string(key), std::string(option));
+    return {std::move(name), {putPart(part, std::move(changed))}};
+}
+
+Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, std::string name) {
+    Edit edit{std::move(name), {}};
+    for (const auto& [id, area_m2] : areas_m2) {
+        Wire changed = circuit.wires.at(id);
+        changed.area_m2 = area_m2;
+        edit.changes.push_back(putWire(id, std::move(changed)));
+    }
+    return edit;
+}
+
+Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& oneTerminal,
+              const std::string& otherTerminal, std::string name) {
+    Edit edit{std::move(name), {}};
+    for (const auto& [id, wire] : circuit.wires) {
+        Wire changed = wire;
+        const bool from = swapEnd(changed.from, part, oneTerminal, otherTerminal);
+        const bool to = swapEnd(changed.to, part, oneTerminal, otherTerminal);
+        if (from || to) {
+            changed.bends.clear();
+            edit.changes.push_back(putWire(id, std::move(changed)));
+        }
+    }
+    return edit;
+}
+
+Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::string name) {
+    const PartId diode = freePartId(circuit);
+    Circuit draft = circuit;
+    Edit edit{std::move(name), {}};
+    edit.changes.push_back(putPart(diode, partBeside(circuit, diodeKind(), circuit.parts.at(plus.part).at)));
+    for (const auto& [coilEnd, terminal] : {std::pair{plus, "K"}, std::pair{minus, "A"}}) {
+        const WireId id = freeWireId(draft);
+        Wire wire = shortWire(freeReference(draft, "W"), {diode, terminal}, coilEnd);
+        wire.area_m2 = kCoilWire_m2;
+        draft.wires.emplace(id, wire);
+        edit.changes.push_back(putWire(id, std::move(wire)));
+    }
+    return edit;
+}
+
+Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
+              std::string name) {
+    const PartId fuse = freePartId(circuit);
+    Part part = partBeside(circuit, fuseKind(), circuit.parts.at(atEnd.part).at);
+    part.values["rating_A"] = rating_A;
+    Wire rest = circuit.wires.at(wire);
+    Wire lead = rest;
+    lead.reference = freeReference(circuit, "W");
+    lead.from = atEnd;
+    lead.to = {fuse, "1"};
+    lead.length_m = std::min(kShortWire_m, rest.length_m);
+    lead.bends.clear();
+    (rest.from == atEnd ? rest.from : rest.to) = {fuse, "2"};
+    rest.bends.clear();
+    Edit edit{std::move(name), {}};
+    edit.changes = {putPart(fuse, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
+                    putWire(wire, std::move(rest))};
+    return edit;
+}
+
+} // namespace pumpwright

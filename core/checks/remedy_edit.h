@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+
+#include <map>
+#include <string>
+#include <string_view>
+
+namespace pumpwright {
+
+// Edits that remedies offer. Names are what undo shows.
+
+Edit valueEdit(const Circuit& circuit, const PartId& part, std::string_view key, double value,
+               std::string name);
+Edit choiceEdit(const Circuit& circuit, const PartId& part, std::string_view key, std::string_view option,
+                std::string name);
+/// Gives wires new conductor areas [m²].
+Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, std::string name);
+/// Moves every wire on one terminal of a part to another one and the other way round.
+Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& oneTerminal,
+              const std::string& otherTerminal, std::string name);
+/// Adds a diode, cathode to `plus`, anode to `minus`, with two short wires.
+Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::string name);
+/// Cuts a wire close to one of its ends and puts a fuse there.
+Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
+              std::string name);
+
+} // namespace pumpwright

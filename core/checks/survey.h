@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/checks/branch.h"
+#include "core/checks/lead_graph.h"
+#include "core/checks/load_path.h"
+#include "core/checks/rule.h"
+
+#include <map>
+#include <vector>
+
+namespace pumpwright {
+
+/// What all rules ask about a circuit, found once: the trade's view of every part, the ways of current
+/// through them, and how every load is fed. Refers to the inputs, which must outlive it.
+class Survey {
+public:
+    explicit Survey(const CheckInputs& inputs);
+    Survey(const Survey&) = delete;
+    Survey& operator=(const Survey&) = delete;
+
+    const Circuit& circuit() const { return m_inputs.circuit; }
+    const Nets& nets() const { return m_inputs.nets; }
+    /// The recorded drive, or null.
+    const Recording* recording() const {
+        return m_inputs.drive == nullptr ? nullptr : &m_inputs.drive->recording;
+    }
+
+    const Part& part(const PartId& id) const { return m_inputs.circuit.parts.at(id); }
+    const Features& features(const PartId& id) const { return m_features.at(id); }
+    const FeaturesOf& allFeatures() const { return m_features; }
+    const std::vector<Branch>& branches() const { return m_branches; }
+    /// Numbers of the branches that touch a net.
+    const std::vector<std::size_t>& branchesAt(std::size_t net) const { return m_branchesAt[net]; }
+    const LeadGraph& leads() const { return m_leads; }
+    const std::vector<LoadPath>& loadPaths() const { return m_loadPaths; }
+    /// What the nameplates of the fed loads add up to, for each wire and branch.
+    const ExpectedCurrents& expectedCurrents() const { return m_expected; }
+    /// Open-circuit voltage [V] of the strongest source, 12 V where there is none.
+    double supplyVoltage_V() const;
+
+private:
+    CheckInputs m_inputs;
+    FeaturesOf m_features;
+    std::vector<Branch> m_branches;
+    std::vector<std::vector<std::size_t>> m_branchesAt;
+    LeadGraph m_leads;
+    std::vector<LoadPath> m_loadPaths;
+    ExpectedCurrents m_expected;
+};
+
+} // namespace pumpwright

@@ -1,0 +1,52 @@
+#include "core/checks/wording.h"
+
+namespace pumpwright {
+namespace {
+
+template <class Objects, class IdType>
+std::string referenceOf(const Objects& objects, const IdType& id) {
+    const auto found = objects.find(id);
+    return found == objects.end() || found->second.reference.empty() ? id.text : found->second.reference;
+}
+
+template <class IdType>
+std::vector<std::string> allNames(const Circuit& circuit, const std::vector<IdType>& ids) {
+    std::vector<std::string> names;
+    for (const IdType& id : ids) {
+        names.push_back(nameOf(circuit, id));
+    }
+    return names;
+}
+
+} // namespace
+
+std::string nameOf(const Circuit& circuit, const PartId& id) {
+    return referenceOf(circuit.parts, id);
+}
+
+std::string nameOf(const Circuit& circuit, const WireId& id) {
+    return referenceOf(circuit.wires, id);
+}
+
+std::string nameOf(const Circuit& circuit, const End& end) {
+    return nameOf(circuit, end.part) + "." + end.terminal;
+}
+
+std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<PartId>& ids) {
+    return allNames(circuit, ids);
+}
+
+std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<WireId>& ids) {
+    return allNames(circuit, ids);
+}
+
+std::string listOf(const std::vector<std::string>& names) {
+    std::string list;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        list += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
+        list += names[i];
+    }
+    return list;
+}
+
+} // namespace pumpwright

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/units/quantity_kind.h"
+
+#include <string>
+#include <vector>
+
+namespace pumpwright {
+
+// How findings name things: by the reference that is printed beside the symbol, by the id where there is
+// none.
+std::string nameOf(const Circuit& circuit, const PartId& id);
+std::string nameOf(const Circuit& circuit, const WireId& id);
+std::string nameOf(const Circuit& circuit, const End& end); ///< "K1.86"
+
+std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<PartId>& ids);
+std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<WireId>& ids);
+
+/// "K1", "K1 and S1", "K1, S1 and W2".
+std::string listOf(const std::vector<std::string>& names);
+
+/// A value with its unit: "5.5 A".
+inline std::string amount(double si, QuantityKind kind) {
+    return formatQuantity(si, kind);
+}
+
+} // namespace pumpwright
