@@ -1,0 +1,156 @@
+#include "core/checks/carried_current.h"
+#include "core/checks/current_loop.h"
+#include "core/checks/survey.h"
+#include "core/checks/wording.h"
+#include "core/parts/conductor.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <bit>
+#include <set>
+
+namespace pumpwright {
+namespace {
+
+/// Parts whose contacts are tried in every combination; the further ones are taken as not operated.
+constexpr std::size_t kMostTried = 12;
+
+bool joins(const Branch& branch) {
+    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
+           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
+}
+
+bool joinsOrFeeds(const Branch& branch) {
+    return joins(branch) || branch.sort == BranchSort::Source;
+}
+
+/// Parts with contacts that could take part in a short across this source.
+std::vector<PartId> partsToTry(const Survey& survey, std::size_t source) {
+    const auto groups = loopGroups(survey.branches(), survey.nets().nets.size(), joinsOrFeeds);
+    std::set<PartId> parts;
+    for (std::size_t i = 0; i < groups.size(); ++i) {
+        if (groups[i] == groups[source] && survey.branches()[i].sort == BranchSort::Contact) {
+            parts.insert(survey.branches()[i].part);
+        }
+    }
+    return {parts.begin(), parts.end()};
+}
+
+using Way = std::vector<LeadStep>;
+
+/// The way from plus to minus with these parts operated and all others at rest.
+std::optional<Way> shortWay(const Survey& survey, const Branch& source, const std::set<PartId>& operated) {
+    return survey.leads().way(source.fromEnd(), source.toEnd(), std::nullopt, [&](const Branch& branch) {
+        if (branch.sort == BranchSort::Contact) {
+            return contactOf(survey, branch).closedAtRest != operated.contains(branch.part);
+        }
+        // A diode across a winding that stands the wrong way round has a rule of its own.
+        return joins(branch) && !(branch.sort == BranchSort::Rectifier && liesAcrossWinding(survey, branch));
+    });
+}
+
+/// The short that needs the fewest parts operated.
+std::optional<Way> easiestShort(const Survey& survey, std::size_t sourceNumber) {
+    const Branch& source = survey.branches()[sourceNumber];
+    std::vector<PartId> parts = partsToTry(survey, sourceNumber);
+    parts.resize(std::min(parts.size(), kMostTried));
+    for (int count = 0; count <= static_cast<int>(parts.size()); ++count) {
+        for (std::uint32_t combination = 0; combination < 1U << parts.size(); ++combination) {
+            if (std::popcount(combination) != count) {
+                continue;
+            }
+            std::set<PartId> operated;
+            for (std::size_t i = 0; i < parts.size(); ++i) {
+                if ((combination >> i & 1U) != 0) {
+                    operated.insert(parts[i]);
+                }
+            }
+            if (auto way = shortWay(survey, source, operated)) {
+                return way;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// What is on the way of a short.
+struct Short {
+    std::vector<std::string> contacts; ///< that must close, "K1 (30–87)"
+    std::vector<std::string> fuses;
+    std::vector<PartId> parts;
+    std::vector<WireId> wires;
+    double resistance_ohm = 0;
+};
+
+Short shortOver(const Survey& survey, const Branch& source, const Way& way) {
+    Short found;
+    found.parts = {source.part};
+    found.resistance_ohm = survey.features(source.part).source->resistance_ohm;
+    for (const LeadStep& step : way) {
+        if (step.wire) {
+            const Wire& wire = survey.circuit().wires.at(*step.wire);
+            found.wires.push_back(*step.wire);
+            found.resistance_ohm +=
+                copperResistivity_ohmm(survey.circuit().limits.ambient_K) * wire.length_m / wire.area_m2;
+            continue;
+        }
+        if (!step.branch) {
+            continue;
+        }
+        const Branch& branch = survey.branches()[*step.branch];
+        const std::string name = nameOf(survey.circuit(), branch.part);
+        found.parts.push_back(branch.part);
+        if (branch.sort == BranchSort::Contact && !contactOf(survey, branch).closedAtRest) {
+            found.contacts.push_back(fmt::format("{} ({}–{})", name, branch.from, branch.to));
+        } else if (branch.sort == BranchSort::Fuse) {
+            found.fuses.push_back(name);
+        }
+    }
+    return found;
+}
+
+Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source, const Way& way) {
+    const Short found = shortOver(survey, source, way);
+    const double emf_V = survey.features(source.part).source->emf_V;
+    Finding finding = newFinding(rule);
+    finding.word = found.fuses.empty() ? SignalWord::Danger : SignalWord::Warning;
+    finding.parts = found.parts;
+    finding.wires = found.wires;
+    finding.value = emf_V / std::max(found.resistance_ohm, 1e-4);
+    finding.limit = 0;
+    finding.kind = QuantityKind::Current;
+    finding.what = fmt::format(
+        "{} is short-circuited{}: about {} flow over {}{}.", nameOf(survey.circuit(), source.part),
+        found.contacts.empty()
+            ? ""
+            : " as soon as " + listOf(found.contacts) + (found.contacts.size() == 1 ? " closes" : " close"),
+        amount(finding.value, finding.kind), listOf(namesOf(survey.circuit(), found.wires)),
+        found.fuses.empty() ? " and no fuse" : " until " + listOf(found.fuses) + " opens");
+    finding.why = "A battery heats a shorted wire until its insulation burns.";
+    finding.remedies = {{"Take out the wire that leads past the load, or put the load into the way.", {}}};
+    return finding;
+}
+
+std::vector<Finding> check(const Rule& rule, const Survey& survey) {
+    std::vector<Finding> findings;
+    for (std::size_t i = 0; i < survey.branches().size(); ++i) {
+        if (survey.branches()[i].sort == BranchSort::Source) {
+            if (const auto way = easiestShort(survey, i)) {
+                findings.push_back(findingFor(rule, survey, survey.branches()[i], *way));
+            }
+        }
+    }
+    return findings;
+}
+
+} // namespace
+
+extern const Rule kSupplyShort{"supply-short",
+                               "Short across the supply",
+                               SignalWord::Danger,
+                               "common practice, no published source",
+                               false,
+                               check};
+
+} // namespace pumpwright

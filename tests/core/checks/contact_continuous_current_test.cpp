@@ -1,0 +1,70 @@
+#include "tests/core/checks/run_rule.h"
+
+using namespace pumpwright;
+
+TEST_CASE("a contact may carry its rating by the nameplates and no more",
+          "[checks][contact-continuous-current]") {
+    const auto rated = [](double rating_A) {
+        return switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", rating_A}, {"make_A", 100}}).build();
+    };
+    CHECK(findings("contact-continuous-current", rated(5.01)).empty());
+    CHECK(findings("contact-continuous-current", rated(5)).empty());
+    const Finding finding = onlyFinding("contact-continuous-current", rated(4.99));
+    CHECK(finding.parts == std::vector<PartId>{{"S1"}});
+    CHECK(finding.value == Approx(5));
+    CHECK(finding.limit == Approx(4.99));
+    CHECK(finding.what.find("by the nameplates") != std::string::npos);
+    checkComplete(finding);
+}
+
+TEST_CASE("what a contact carries for five seconds in the drive counts as continuous",
+          "[checks][contact-continuous-current]") {
+    const Circuit circuit =
+        switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", 10}, {"make_A", 100}}).build();
+    const auto carried = [](double current_A, double length_s) {
+        return RecordingBuilder(60)
+            .part("S1", probe::kContactCurrent,
+                  {{0, 0}, {20, 0}, {20, current_A}, {20 + length_s, current_A}, {20 + length_s, 0}, {60, 0}})
+            .drive();
+    };
+    const DriveResult at = carried(10, 6);
+    CHECK(findings("contact-continuous-current", circuit, &at).empty());
+    const DriveResult above = carried(10.1, 6);
+    const Finding finding = onlyFinding("contact-continuous-current", circuit, &above);
+    CHECK(finding.value == Approx(10.1));
+    CHECK(*finding.at_s == Approx(20));
+    const DriveResult brief = carried(19, 2.5);
+    CHECK(findings("contact-continuous-current", circuit, &brief).empty());
+    const DriveResult backwards = carried(-10.1, 6);
+    CHECK(findings("contact-continuous-current", circuit, &backwards).size() == 1);
+}
+
+TEST_CASE("two loads behind one contact add up", "[checks][contact-continuous-current]") {
+    CircuitBuilder builder = switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", 8}, {"make_A", 200}});
+    CHECK(findings("contact-continuous-current", builder.build()).empty());
+    const Circuit circuit = builder.part("lamp", "P2", {{"ratedPower_W", 48}})
+                                .part("ground", "X3")
+                                .wire("S1.2", "P2.1")
+                                .wire("P2.2", "X3.31")
+                                .build();
+    CHECK(onlyFinding("contact-continuous-current", circuit).value == Approx(9));
+}
+
+TEST_CASE("a timer contact of 5 A does not carry a pump of 5.5 A", "[checks][contact-continuous-current]") {
+    // Common practice, no published source: a power relay belongs between them.
+    const Circuit circuit = CircuitBuilder()
+                                .part("supply", "G1")
+                                .part("fuse", "F1")
+                                .part("timer", "K1", {{"continuous_A", 5}})
+                                .part("pump", "M1", {{"runningCurrent_A", 5.5}})
+                                .wire("G1.30", "F1.1")
+                                .wire("F1.2", "K1.30")
+                                .wire("K1.87", "M1.+")
+                                .wire("M1.-", "G1.31")
+                                .build();
+    CHECK(onlyFinding("contact-continuous-current", circuit).value == Approx(5.5));
+}
+
+TEST_CASE("a sound circuit loads no contact beyond its rating", "[checks][contact-continuous-current]") {
+    CHECK(findings("contact-continuous-current", soundVan().build()).empty());
+}

@@ -1,0 +1,69 @@
+#include "tests/core/checks/run_rule.h"
+
+using namespace pumpwright;
+
+TEST_CASE("a wire from plus to ground is a short without anything closing", "[checks][supply-short]") {
+    CircuitBuilder builder = switchedLamp();
+    const Finding finding =
+        onlyFinding("supply-short", builder.part("ground", "X9").wire("G1.30", "X9.31").build());
+    CHECK(finding.word == SignalWord::Danger);
+    CHECK(finding.what.find("closes") == std::string::npos);
+    CHECK(finding.what.find("no fuse") != std::string::npos);
+    CHECK(finding.wires == std::vector<WireId>{{"w6"}, {"w5"}});
+    CHECK(finding.value > 100);
+    checkComplete(finding);
+}
+
+TEST_CASE("a switch that bridges its lamp is a short when it closes, up to the fuse",
+          "[checks][supply-short]") {
+    CircuitBuilder builder = switchedLamp();
+    const Circuit circuit =
+        builder.part("hand-switch", "S2").wire("S1.2", "S2.1").wire("S2.2", "P1.2").build();
+    const Finding finding = onlyFinding("supply-short", circuit);
+    CHECK(finding.word == SignalWord::Warning);
+    CHECK(finding.what.find("S1 (1–2) and S2 (1–2) close") != std::string::npos);
+    CHECK(finding.what.find("until F1 opens") != std::string::npos);
+}
+
+TEST_CASE("contacts of one relay that are never closed together make no short", "[checks][supply-short]") {
+    const auto changeover = [](const char* grounded) {
+        CircuitBuilder builder = switchedLamp();
+        return builder.part("relay", "K1", {}, {{"contacts", "changeover"}})
+            .part("ground", "X9")
+            .wire("S1.2", "K1.87")
+            .wire("K1.30", "P1.1")
+            .wire(grounded, "X9.31");
+    };
+    // P1.1 stays joined to S1.2 by a wire of the lamp circuit, so that 30 is the feed.
+    const Circuit brake = CircuitBuilder()
+                              .part("supply", "G1")
+                              .part("relay", "K1", {}, {{"contacts", "changeover"}})
+                              .part("pump", "M1")
+                              .wire("G1.30", "K1.87")
+                              .wire("K1.30", "M1.+")
+                              .wire("K1.87a", "G1.31")
+                              .wire("M1.-", "G1.31")
+                              .build();
+    CHECK(findings("supply-short", brake).empty());
+    const Finding finding = onlyFinding("supply-short", changeover("K1.87a").build());
+    CHECK(finding.what.find("S1 (1–2) closes") != std::string::npos);
+}
+
+TEST_CASE("a diode in its direction across the supply is a short, against it none",
+          "[checks][supply-short]") {
+    const auto across = [](const char* plus, const char* minus) {
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part("diode", "R1")
+            .wire("G1.30", plus)
+            .wire(minus, "G1.31")
+            .build();
+    };
+    CHECK(findings("supply-short", across("R1.A", "R1.K")).size() == 1);
+    CHECK(findings("supply-short", across("R1.K", "R1.A")).empty());
+}
+
+TEST_CASE("a sound circuit has no short in any state of its contacts", "[checks][supply-short]") {
+    CHECK(findings("supply-short", soundVan().build()).empty());
+    CHECK(findings("supply-short", switchedLamp().build()).empty());
+}
