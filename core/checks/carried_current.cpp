@@ -4,6 +4,7 @@
 #include "core/checks/wording.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pumpwright {
 namespace {
@@ -11,8 +12,9 @@ namespace {
 /// A motor's inrush has its peak well within this time after the contact closes; a filament's too.
 /// Common practice, no published source.
 constexpr double kMaking_s = 0.1;
-/// Samples this near to an opening belong to the current that is broken.
-constexpr double kBreaking_s = 1e-4;
+/// Stray capacitance of wires and windings is charged in less; what flows for this long can melt metal.
+/// Common practice, no published source.
+constexpr double kMelting_s = 50e-6;
 
 CarriedCurrent larger(const CarriedCurrent& drive, double nameplates_A) {
     return drive.value_A >= nameplates_A ? drive : CarriedCurrent{nameplates_A, std::nullopt};
@@ -43,12 +45,11 @@ const Channel* currentChannel(const Survey& survey, const Branch& branch) {
     return survey.recording()->part(branch.part, probe::kCurrent);
 }
 
-/// The largest current in a window around each of the times at which the contact moves.
-CarriedCurrent largestAround(const Channel& current, const std::vector<double>& times_s, double before_s,
-                             double after_s) {
+/// The largest current just before one of the times, as a mean over the same short while.
+CarriedCurrent largestBefore(const Channel& current, const std::vector<double>& times_s) {
     CarriedCurrent largest;
     for (const double time_s : times_s) {
-        const double value_A = largestMagnitude(current, time_s - before_s, time_s + after_s);
+        const double value_A = std::abs(current.mean(time_s - kMelting_s, time_s));
         if (value_A > largest.value_A) {
             largest = {value_A, time_s};
         }
@@ -89,7 +90,8 @@ CarriedCurrent makingCurrent(const Survey& survey, std::size_t branch) {
     const Channel* current = contactChannel(survey, survey.branches()[branch], probe::kContactCurrent);
     CarriedCurrent drive;
     if (state != nullptr && current != nullptr) {
-        drive = largestAround(*current, risings(*state), 0, kMaking_s);
+        const Reading highest = highestMeanAfter(*current, risings(*state), kMaking_s, kMelting_s);
+        drive = {highest.value, highest.at_s};
     }
     return larger(drive, expectedOf(survey, branch).inrush_A);
 }
@@ -99,7 +101,7 @@ CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch) {
     const Channel* current = contactChannel(survey, survey.branches()[branch], probe::kContactCurrent);
     CarriedCurrent drive;
     if (state != nullptr && current != nullptr) {
-        drive = largestAround(*current, fallings(*state), kBreaking_s, 0);
+        drive = largestBefore(*current, fallings(*state));
     }
     return larger(drive, expectedOf(survey, branch).running_A);
 }

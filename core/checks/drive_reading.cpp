@@ -98,6 +98,27 @@ Reading highestMean(const Channel& channel, double window_s) {
     return highest;
 }
 
+Reading highestMeanAfter(const Channel& channel, const std::vector<double>& times_s, double span_s,
+                         double window_s) {
+    const MagnitudeIntegral integral(channel);
+    const auto meanFrom = [&](double from_s) {
+        return (integral.upTo(from_s + window_s) - integral.upTo(from_s)) / window_s;
+    };
+    Reading highest;
+    for (const double time_s : times_s) {
+        const auto& samples_s = channel.times_s;
+        auto sample = std::lower_bound(samples_s.begin(), samples_s.end(), time_s);
+        double mean = meanFrom(time_s);
+        for (; sample != samples_s.end() && *sample <= time_s + span_s; ++sample) {
+            mean = std::max({mean, meanFrom(*sample), meanFrom(std::max(time_s, *sample - window_s))});
+        }
+        if (mean > highest.value) {
+            highest = {mean, time_s};
+        }
+    }
+    return highest;
+}
+
 double largestMagnitude(const Channel& channel, double from_s, double to_s) {
     if (channel.times_s.empty()) {
         return 0;

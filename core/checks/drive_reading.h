@@ -26,6 +26,10 @@ inline constexpr double kSustained_s = 5;
 /// shorter than the window. `at_s` is where the window begins.
 Reading highestMean(const Channel& channel, double window_s = kSustained_s);
 
+/// The same, over windows that begin within `span_s` after one of the times. `at_s` is that time.
+Reading highestMeanAfter(const Channel& channel, const std::vector<double>& times_s, double span_s,
+                         double window_s);
+
 /// The largest magnitude from `from_s` to `to_s`.
 double largestMagnitude(const Channel& channel, double from_s, double to_s);
 

@@ -10,9 +10,9 @@ namespace pumpwright {
 namespace {
 
 // Shares of the assist that the pedal force asks for. Common practice, no published source.
-constexpr double kFullShare = 0.95;  ///< less than this is felt
-constexpr double kDangerShare = 0.5; ///< with less, the pedal takes about twice the force or more
-constexpr double kLeastAsked_N = 100;///< a press that asks for less does without
+constexpr double kFullShare = 0.95;   ///< less than this is felt
+constexpr double kDangerShare = 0.5;  ///< with less, the pedal takes about twice the force or more
+constexpr double kLeastAsked_N = 100; ///< a press that asks for less does without
 
 /// One press, judged over the second half of the time in which its force stays the same.
 struct Judged {
