@@ -96,7 +96,6 @@ std::string driveJson(const std::string& file, const Circuit& circuit, const Dri
                      {"status", statusName(drive.status)},
                      {"message", drive.message},
                      {"duration_s", drive.recording.duration_s},
-                     {"gasImbalance", drive.gasImbalance},
                      {"vacuum", vacuumJson(circuit, summary)},
                      {"presses", pressesJson(circuit, summary)},
                      {"motors", motorsJson(circuit, summary)},

@@ -1,6 +1,7 @@
 #include "core/parts/coil.h"
 
 #include <cmath>
+#include <utility>
 
 namespace pumpwright {
 namespace {
@@ -19,8 +20,12 @@ constexpr double kZenerResistance_ohm = 2;
 /// quality factor of the loss beside its inductance. Common practice, no published source.
 constexpr double kQualityOfRinging = 5;
 
-double ironLoss_S(const CoilValues& values) {
-    return std::sqrt(values.strayCapacitance_F / values.inductance_H) / kQualityOfRinging;
+/// Resistance of the path into the winding's capacitance, as a share of √(L/C): a contact that closes charges
+/// it through the winding's own wire, not at once. Common practice, no published source.
+constexpr double kCapacitancePathShare = 0.02;
+
+double waveResistance_ohm(const CoilValues& values) {
+    return std::sqrt(values.inductance_H / values.strayCapacitance_F);
 }
 
 /// Anode on the minus terminal.
@@ -36,6 +41,7 @@ JunctionValues suppressionValues(const CoilValues& values) {
 CoilElement::CoilElement(const CoilValues& values, Unknown plus, Unknown minus, LawContext& context)
     : m_values(values), m_plus(plus), m_minus(minus),
       m_current(context.addUnknown({"coil current", 0, 1e-6})),
+      m_strayVoltage(context.addUnknown({"voltage of the winding's capacitance", 0, 1e-3})),
       m_diode(values.suppression == Suppression::Zener ? plus : minus,
               values.suppression == Suppression::Zener ? minus : plus, suppressionValues(values)) {}
 
@@ -46,7 +52,8 @@ void CoilElement::addEquations(const Point& at, Equations& equations) const {
     equations.addSlope(m_current, m_plus, 1);
     equations.addSlope(m_current, m_minus, -1);
     equations.addSlope(m_current, m_current, -m_values.resistance_ohm);
-    equations.addConductance(at, m_plus, m_minus, ironLoss_S(m_values));
+    equations.addConductance(at, m_plus, m_minus, 1 / (kQualityOfRinging * waveResistance_ohm(m_values)));
+    addCapacitance(at, equations);
     switch (m_values.suppression) {
     case Suppression::None:
         break;
@@ -60,9 +67,20 @@ void CoilElement::addEquations(const Point& at, Equations& equations) const {
     }
 }
 
+void CoilElement::addCapacitance(const Point& at, Equations& equations) const {
+    const double path_S = 1 / (kCapacitancePathShare * waveResistance_ohm(m_values));
+    const double current_A = path_S * (voltage_V(at) - at[m_strayVoltage]);
+    equations.addCurrent(m_plus, m_minus, current_A);
+    equations.add(m_strayVoltage, current_A);
+    for (const auto& [unknown, sign] : {std::pair{m_plus, 1.0}, {m_minus, -1.0}, {m_strayVoltage, -1.0}}) {
+        equations.addCurrentSlope(m_plus, m_minus, unknown, sign * path_S);
+        equations.addSlope(m_strayVoltage, unknown, sign * path_S);
+    }
+}
+
 void CoilElement::addMasses(MassMatrix& masses) const {
     masses.add(m_current, m_current, m_values.inductance_H);
-    masses.addCapacitance(m_plus, m_minus, m_values.strayCapacitance_F);
+    masses.add(m_strayVoltage, m_strayVoltage, m_values.strayCapacitance_F);
 }
 
 } // namespace pumpwright

@@ -32,10 +32,13 @@ public:
     double voltage_V(const Point& at) const { return at[m_plus] - at[m_minus]; }
 
 private:
+    void addCapacitance(const Point& at, Equations& equations) const;
+
     CoilValues m_values;
     Unknown m_plus;
     Unknown m_minus;
     Unknown m_current;
+    Unknown m_strayVoltage;
     JunctionElement m_diode;
 };
 

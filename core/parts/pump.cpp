@@ -28,9 +28,8 @@ constexpr std::array kParameters{
     ParameterSpec{"inrushCurrent_A", "Inrush current, stated", QuantityKind::Current, 12, 0.01, 1000},
 };
 
-/// Stray capacitance of the winding against itself, and the loss of its iron, beside the terminals: what a
-/// motor that is cut off swings with, and what ends the swing [common practice, no published source].
-constexpr double kWindingCapacitance_F = 1e-9;
+/// Loss of the motor's iron, beside its terminals: what ends the swing of a motor that is cut off, which the
+/// little capacitance of the open contact would keep up [common practice, no published source].
 constexpr double kIronLoss_S = 1e-3;
 /// [rad/s] over which friction turns round with the direction of rotation.
 constexpr double kFrictionOnset_radps = 1;
@@ -88,7 +87,6 @@ public:
 
     void addMasses(MassMatrix& masses) const override {
         m_inlet.addMasses(masses);
-        masses.addCapacitance(m_shaft.plus, m_shaft.minus, kWindingCapacitance_F);
         masses.add(m_shaft.current, m_shaft.current, m_motor.inductance_H);
         masses.add(m_shaft.speed, m_shaft.speed, m_motor.inertia_kgm2);
         if (m_vanes.pulsationShare > 0) {

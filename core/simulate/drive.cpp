@@ -15,6 +15,9 @@ namespace pumpwright {
 namespace {
 
 constexpr double kFirstStep_s = 1e-6;
+/// Before the drive the vehicle stood: the little capacitances of open contacts are charged.
+constexpr double kStood_s = 1e-5;
+constexpr double kSameInstant_s = 1e-10; ///< times closer than this are one
 constexpr double kLongestStep_s = 60;
 constexpr int kMostEventsAtOnce = 200;
 constexpr double kCrowdSpan_s = 1e-3;
@@ -32,7 +35,7 @@ public:
           m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()) {}
 
     DriveResult run() {
-        if (restart()) {
+        if (settle(kStood_s) && restart()) {
             while (m_result.status == DriveStatus::Finished && m_time_s < m_end_s && advance()) {
                 report();
             }
@@ -46,6 +49,7 @@ public:
 
 private:
     bool advance();
+    bool settle(double within_s);
     bool restart();
     bool happenAll(std::span<const EventFinder::Due> due);
     void record(double from_s, double to_s);
@@ -73,6 +77,10 @@ private:
 bool DriveRun::advance() {
     const double due_s = m_system.nextDue_s(m_time_s);
     const double latest_s = std::min({due_s, m_end_s, m_time_s + kLongestStep_s});
+    if (latest_s - m_time_s < kSameInstant_s) {
+        m_time_s = latest_s;
+        return restart();
+    }
     if (m_stepper.step(latest_s) == RadauStepper::Outcome::TooFine) {
         const auto& owner = m_system.ownerOf(m_stepper.culprit());
         return stop(
@@ -94,14 +102,20 @@ bool DriveRun::advance() {
     return event_s || m_time_s >= due_s ? restart() : true;
 }
 
+bool DriveRun::settle(double within_s) {
+    if (m_stepper.settle(m_time_s, m_x, within_s)) {
+        return true;
+    }
+    const auto& owner = m_system.ownerOf(m_stepper.culprit());
+    return stop(fmt::format("no state of the circuit fits the equations, nearest to blame is {}", owner.name),
+                owner.id);
+}
+
 /// Deals with everything that is due at this instant and starts the stepper anew.
 bool DriveRun::restart() {
     for (int round = 0; round < kMostEventsAtOnce; ++round) {
-        if (!m_stepper.settle(m_time_s, m_x)) {
-            const auto& owner = m_system.ownerOf(m_stepper.culprit());
-            return stop(
-                fmt::format("no state of the circuit fits the equations, nearest to blame is {}", owner.name),
-                owner.id);
+        if (!settle(kSameInstant_s)) {
+            return false;
         }
         recordNow(true);
         const std::vector<EventFinder::Due> due = m_events.dueAt(m_time_s, m_x);

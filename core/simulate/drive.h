@@ -24,7 +24,6 @@ struct DriveResult {
     std::string message;
     std::vector<std::string> suspects; ///< ids of the parts and wires that the message names
     Recording recording;
-    double gasImbalance = 0; ///< relative error of the balance of gas mass over the run
     struct Statistics {
         long steps = 0;
         long rejectedSteps = 0;

@@ -36,7 +36,6 @@ const std::array<double, 3> kErrorWeights{-(13 + 7 * kRoot6) / 3, (-13 + 7 * kRo
 
 constexpr int kMostIterations = 8;
 constexpr int kMostSettling = 60;
-constexpr double kSettleStep_s = 1e-10;
 constexpr double kSafety = 0.9;
 constexpr double kMostGrowth = 8;
 constexpr double kMostShrink = 0.125;
@@ -311,7 +310,7 @@ void RadauStepper::updateScale() {
     }
 }
 
-bool RadauStepper::settle(double time_s, std::span<double> x) {
+bool RadauStepper::settle(double time_s, std::span<double> x, double within_s) {
     std::copy(x.begin(), x.end(), m_x.begin());
     updateScale();
     std::vector<double> from(x.begin(), x.end());
@@ -321,8 +320,8 @@ bool RadauStepper::settle(double time_s, std::span<double> x) {
         for (std::size_t i = 0; i < x.size(); ++i) {
             m_point[i] = x[i] - from[i];
         }
-        m_kernel.addMassTimes(-1 / kSettleStep_s, m_point, m_error);
-        if (!m_kernel.factoriseReal(1 / kSettleStep_s)) {
+        m_kernel.addMassTimes(-1 / within_s, m_point, m_error);
+        if (!m_kernel.factoriseReal(1 / within_s)) {
             return false;
         }
         m_kernel.solveReal(m_error);

@@ -41,7 +41,7 @@ public:
     /// The nearest point that satisfies the algebraic equations, with capacitor voltages, coil currents and
     /// other states as they are. False where Newton's iteration finds none; culprit() says which unknown
     /// moved most.
-    bool settle(double time_s, std::span<double> x);
+    bool settle(double time_s, std::span<double> x, double within_s = 1e-10);
 
     double time_s() const { return m_time_s; }
     std::span<const double> x() const { return m_x; }
