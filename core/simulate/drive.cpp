@@ -16,7 +16,7 @@ namespace {
 
 constexpr double kFirstStep_s = 1e-6;
 /// Before the drive the vehicle stood: the little capacitances of open contacts are charged.
-constexpr double kStood_s = 1e-5;
+constexpr double kStood_s = 3e-7;
 constexpr double kSameInstant_s = 1e-10; ///< times closer than this are one
 constexpr double kLongestStep_s = 60;
 constexpr int kMostEventsAtOnce = 200;
