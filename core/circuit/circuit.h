@@ -5,14 +5,10 @@
 #include "core/circuit/ids.h"
 
 #include <map>
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace pumpwright {
-
-/// Keys of a file that this version does not know, with their JSON text, kept and written back.
-using UnknownKeys = std::map<std::string, std::string>;
 
 /// A place on the sheet in grid steps of 5 mm; x to the right, y down.
 struct GridPoint {
@@ -85,6 +81,7 @@ struct TitleBlock {
     std::string date; ///< ISO 8601 calendar date
     std::string creator;
     std::string approver;
+    UnknownKeys unknown = {};
     friend bool operator==(const TitleBlock&, const TitleBlock&) = default;
 };
 
@@ -95,6 +92,7 @@ struct Waiver {
     std::string reason;
     std::string initials;
     double value = 0; ///< the finding's value when it was waived
+    UnknownKeys unknown = {};
     friend bool operator==(const Waiver&, const Waiver&) = default;
 };
 
@@ -103,6 +101,7 @@ struct ProjectLimits {
     double ambient_K = 323.15;         ///< where the wires lie
     double voltageDropShare = 0.10;    ///< of the supply voltage, at running current
     double continuousFuseShare = 0.80; ///< of a fuse's rating, carried for long
+    UnknownKeys unknown = {};
     friend bool operator==(const ProjectLimits&, const ProjectLimits&) = default;
 };
 
@@ -110,6 +109,8 @@ struct ProjectLimits {
 struct Trial {
     std::string name;
     Edit edit;
+    UnknownKeys unknown = {};
+    friend bool operator==(const Trial&, const Trial&) = default;
 };
 
 /// The document: everything that a circuit file holds. A value; copies are independent.
@@ -124,6 +125,7 @@ struct Circuit {
     std::map<std::string, Trial> trials;
     std::vector<Waiver> waivers;
     UnknownKeys unknown;
+    friend bool operator==(const Circuit&, const Circuit&) = default;
 };
 
 } // namespace pumpwright

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/circuit/ids.h"
+#include "core/circuit/unknown_keys.h"
 
-#include <map>
 #include <string>
 #include <vector>
 
@@ -14,6 +14,7 @@ struct Press {
     double hold_s = 1.5;  ///< from the begin of the press to the begin of the release
     double force_N = 100; ///< on the pedal pad
     double rise_s = 0.2;
+    UnknownKeys unknown = {};
     friend bool operator==(const Press&, const Press&) = default;
 };
 
@@ -22,6 +23,7 @@ struct SwitchMove {
     double at_s = 0;
     PartId part;
     bool on = true;
+    UnknownKeys unknown = {};
     friend bool operator==(const SwitchMove&, const SwitchMove&) = default;
 };
 
@@ -29,6 +31,7 @@ struct SwitchMove {
 struct ChargingSpan {
     double from_s = 0;
     double to_s = 0;
+    UnknownKeys unknown = {};
     friend bool operator==(const ChargingSpan&, const ChargingSpan&) = default;
 };
 
@@ -36,6 +39,7 @@ struct ChargingSpan {
 struct AltitudePoint {
     double at_s = 0;
     double altitude_m = 0;
+    UnknownKeys unknown = {};
     friend bool operator==(const AltitudePoint&, const AltitudePoint&) = default;
 };
 
@@ -49,7 +53,7 @@ struct DrivePlan {
     std::vector<SwitchMove> switchMoves;
     std::vector<ChargingSpan> charging;
     std::vector<AltitudePoint> altitude;
-    std::map<std::string, std::string> unknown; ///< keys of a file that this version does not know
+    UnknownKeys unknown = {};
     friend bool operator==(const DrivePlan&, const DrivePlan&) = default;
 };
 

@@ -58,7 +58,52 @@ IdType freeId(const std::map<IdType, Object>& objects, char letter) {
     }
 }
 
+template <class Object>
+bool sameObject(const std::shared_ptr<const Object>& one, const std::shared_ptr<const Object>& other) {
+    return one == other || (one && other && *one == *other);
+}
+
+struct SameChange {
+    template <class Key, class Object>
+    bool operator()(const Put<Key, Object>& one, const Put<Key, Object>& other) const {
+        return one.id == other.id && sameObject(one.object, other.object);
+    }
+    template <class Section>
+    bool operator()(const Replace<Section>& one, const Replace<Section>& other) const {
+        return sameObject(one.section, other.section);
+    }
+    template <class One, class Other>
+    bool operator()(const One&, const Other&) const {
+        return false;
+    }
+};
+
+void takeMoves(const DrivePlan& plan, const PartId& id, Edit& edit) {
+    DrivePlan shorter = plan;
+    std::erase_if(shorter.switchMoves, [&](const SwitchMove& move) { return move.part == id; });
+    if (shorter.switchMoves.size() != plan.switchMoves.size()) {
+        edit.changes.push_back(replacePlan(std::move(shorter)));
+    }
+}
+
+void takeWaivers(const Waivers& waivers, const std::set<std::string>& gone, Edit& edit) {
+    Waivers left = waivers;
+    std::erase_if(left, [&](const Waiver& waiver) {
+        return std::any_of(waiver.subjects.begin(), waiver.subjects.end(),
+                           [&](const std::string& subject) { return gone.contains(subject); });
+    });
+    if (left.size() != waivers.size()) {
+        edit.changes.push_back(replaceWaivers(std::move(left)));
+    }
+}
+
 } // namespace
+
+bool operator==(const Edit& one, const Edit& other) {
+    return one.name == other.name &&
+           std::equal(one.changes.begin(), one.changes.end(), other.changes.begin(), other.changes.end(),
+                      [](const Change& a, const Change& b) { return std::visit(SameChange{}, a, b); });
+}
 
 Edit applyEdit(Circuit& circuit, const Edit& edit) {
     Edit inverse{edit.name, {}};
@@ -88,8 +133,11 @@ Change putHose(HoseId id, Hose hose) {
 Change takeHose(HoseId id) {
     return Put<HoseId, Hose>{std::move(id), nullptr};
 }
-Change putTrial(std::string name, Trial trial) {
-    return put(std::move(name), std::move(trial));
+Change putTrial(std::string id, Trial trial) {
+    return put(std::move(id), std::move(trial));
+}
+Change takeTrial(std::string id) {
+    return Put<std::string, Trial>{std::move(id), nullptr};
 }
 
 Change replacePlan(DrivePlan plan) {
@@ -111,16 +159,21 @@ Change replaceWaivers(Waivers waivers) {
 Edit removalOfPart(const Circuit& circuit, const PartId& id) {
     const auto part = circuit.parts.find(id);
     Edit edit{part == circuit.parts.end() ? "Delete" : "Delete " + part->second.reference, {}};
+    std::set<std::string> gone{id.text};
     for (const auto& [wireId, wire] : circuit.wires) {
         if (wire.from.part == id || wire.to.part == id) {
             edit.changes.push_back(takeWire(wireId));
+            gone.insert(wireId.text);
         }
     }
     for (const auto& [hoseId, hose] : circuit.hoses) {
         if (hose.from.part == id || hose.to.part == id) {
             edit.changes.push_back(takeHose(hoseId));
+            gone.insert(hoseId.text);
         }
     }
+    takeMoves(circuit.plan, id, edit);
+    takeWaivers(circuit.waivers, gone, edit);
     edit.changes.push_back(takePart(id));
     return edit;
 }

@@ -45,6 +45,9 @@ struct Edit {
     std::vector<Change> changes;
 };
 
+/// Equal names and equal changes, object by object.
+bool operator==(const Edit& one, const Edit& other);
+
 /// Makes the edit and returns the one that exactly takes it back.
 Edit applyEdit(Circuit& circuit, const Edit& edit);
 
@@ -55,13 +58,15 @@ Change putWire(WireId id, Wire wire);
 Change takeWire(WireId id);
 Change putHose(HoseId id, Hose hose);
 Change takeHose(HoseId id);
-Change putTrial(std::string name, Trial trial);
+Change putTrial(std::string id, Trial trial);
+Change takeTrial(std::string id);
 Change replacePlan(DrivePlan plan);
 Change replaceTitle(TitleBlock title);
 Change replaceLimits(ProjectLimits limits);
 Change replaceWaivers(Waivers waivers);
 
-/// Takes the part away together with the wires and hoses that end on it.
+/// Takes the part away together with what would point to nothing without it: the wires and hoses that end on
+/// it, its moves in the drive plan, and waivers that name it or one of those wires and hoses.
 Edit removalOfPart(const Circuit& circuit, const PartId& id);
 
 /// An id that the circuit does not use: letter and the next number, "p12".

@@ -1,0 +1,198 @@
+#include "core/files/circuit_decode.h"
+#include "core/files/nearest_word.h"
+#include "core/parts/document_fields.h"
+#include "core/units/quoted_text.h"
+
+#include <fmt/core.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <array>
+
+namespace pumpwright {
+namespace {
+
+// IEC 60757, letter codes of colours.
+constexpr std::array<std::string_view, 15> kColours{"BK", "BN", "RD", "OG", "YE", "GN", "BU",  "VT",
+                                                    "GY", "WH", "PK", "GD", "TQ", "SR", "GNYE"};
+
+bool isColour(std::string_view code) {
+    if (code.empty() || code.size() % 2 != 0 || code.size() > 8) {
+        return false;
+    }
+    for (; !code.empty(); code.remove_prefix(2)) {
+        if (std::find(kColours.begin(), kColours.end(), code.substr(0, 2)) == kColours.end()) {
+            return false;
+        }
+    }
+    return true;
+}
+
+GridPoint decodedPoint(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    const auto isPlace = [](const OrderedJson& one) {
+        return one.is_number_integer() && one >= -field::kFarthestPlace && one <= field::kFarthestPlace;
+    };
+    if (!value.is_array() || value.size() != 2 || !isPlace(value[0]) || !isPlace(value[1])) {
+        fault.refuse(
+            ErrorCode::WrongType, pointer,
+            fmt::format("A place on the sheet is a list of two whole numbers, right and down, as in [4, 6], "
+                        "each from {} to {}.",
+                        -field::kFarthestPlace, field::kFarthestPlace));
+        return {};
+    }
+    return {value[0].get<int>(), value[1].get<int>()};
+}
+
+End decodedEnd(ObjectReader& connection, std::string_view key) {
+    connection.require(key);
+    ObjectReader end = connection.object(key);
+    End decoded{{end.id("part")}, end.textOf("terminal")};
+    for (const auto& [unknown, text] : end.unknownKeys()) {
+        end.refuse(ErrorCode::WrongType, unknown,
+                   "An end has the keys \"part\" and \"terminal\" and no others.");
+    }
+    return decoded;
+}
+
+std::vector<GridPoint> decodedBends(ObjectReader& connection) {
+    std::vector<GridPoint> bends;
+    connection.forEach("bends", [&](const OrderedJson& value, const std::string& pointer) {
+        bends.push_back(decodedPoint(value, pointer, connection.fault()));
+    });
+    return bends;
+}
+
+void readValue(const OrderedJson& value, std::string_view key, const ObjectReader& values,
+               const PartKind& kind, std::map<std::string, double>& into) {
+    if (!value.is_number()) {
+        values.refuseType(value, key, "a number");
+        return;
+    }
+    const auto specs = kind.parameters();
+    const auto spec =
+        std::find_if(specs.begin(), specs.end(), [&](const ParameterSpec& one) { return one.key == key; });
+    if (spec != specs.end()) {
+        checkRange(value.get<double>(), *spec, values.pointerTo(key), values.fault());
+    }
+    into.emplace(key, value.get<double>());
+}
+
+void readChoice(const OrderedJson& value, std::string_view key, const ObjectReader& choices,
+                const PartKind& kind, std::map<std::string, std::string>& into) {
+    if (!value.is_string()) {
+        choices.refuseType(value, key, "a text");
+        return;
+    }
+    const auto text = value.get<std::string>();
+    const auto specs = kind.choices();
+    const auto spec =
+        std::find_if(specs.begin(), specs.end(), [&](const ChoiceSpec& one) { return one.key == key; });
+    if (spec != specs.end()) {
+        std::vector<std::string_view> ids;
+        for (const ChoiceSpec::Option& option : spec->options) {
+            ids.push_back(option.id);
+        }
+        if (std::find(ids.begin(), ids.end(), text) == ids.end()) {
+            choices.refuse(ErrorCode::UnknownChoice, key,
+                           fmt::format("{} of a {} cannot be {}. Allowed is one of: {}.", quotedText(key),
+                                       kind.id(), quotedText(text), fmt::join(ids, ", ")));
+        }
+    }
+    into.emplace(key, text);
+}
+
+} // namespace
+
+void readRatings(ObjectReader& object, const PartKind& kind, std::map<std::string, double>& values,
+                 std::map<std::string, std::string>& choices) {
+    ObjectReader valueObject = object.object("values");
+    valueObject.forEachMember([&](const std::string& key, const OrderedJson& value) {
+        readValue(value, key, valueObject, kind, values);
+    });
+    ObjectReader choiceObject = object.object("choices");
+    choiceObject.forEachMember([&](const std::string& key, const OrderedJson& value) {
+        readChoice(value, key, choiceObject, kind, choices);
+    });
+}
+
+const PartKind* readKind(ObjectReader& object) {
+    const std::string id = object.textOf("kind");
+    const PartKind* kind = findPartKind(id);
+    if (!kind) {
+        std::vector<std::string_view> known;
+        for (const PartKind* one : partKinds()) {
+            known.push_back(one->id());
+        }
+        const std::string_view nearest = nearestWord(id, known);
+        object.refuse(ErrorCode::UnknownKind, "kind",
+                      nearest.empty() ? fmt::format("There is no part kind {}. Known are: {}.",
+                                                    quotedText(id), fmt::join(known, ", "))
+                                      : fmt::format("There is no part kind {}. Is {} meant?", quotedText(id),
+                                                    quotedText(nearest)));
+    }
+    return kind;
+}
+
+std::pair<PartId, Part> decodedPart(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    ObjectReader object(value, pointer, fault);
+    PartId id{object.id("id")};
+    Part part;
+    if (const PartKind* kind = readKind(object)) {
+        part.kind = std::string(kind->id());
+        readRatings(object, *kind, part.values, part.choices);
+    }
+    part.reference = object.text("reference");
+    part.label = object.text("label");
+    part.catalogue = object.text("catalogue");
+    part.note = object.text("note");
+    part.price = object.number(field::kPrice);
+    if (object.require("at")) {
+        part.at = decodedPoint(*object.member("at"), object.pointerTo("at"), fault);
+    }
+    part.quarterTurns = object.integer("quarterTurns", 0, 0, 3);
+    part.mirrored = object.flag("mirrored", false);
+    part.unknown = object.unknownKeys();
+    return {std::move(id), std::move(part)};
+}
+
+std::pair<WireId, Wire> decodedWire(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    ObjectReader object(value, pointer, fault);
+    WireId id{object.id("id")};
+    Wire wire;
+    wire.reference = object.text("reference");
+    wire.from = decodedEnd(object, "from");
+    wire.to = decodedEnd(object, "to");
+    wire.colour = object.text("colour", wire.colour);
+    if (!isColour(wire.colour)) {
+        object.refuse(
+            ErrorCode::UnknownChoice, "colour",
+            fmt::format("{} is no wire colour. Allowed are the letters {}, up to four together, as in "
+                        "\"RDBU\".",
+                        quotedText(wire.colour), fmt::join(kColours, " ")));
+    }
+    wire.area_m2 = object.number(field::kWireArea);
+    wire.length_m = object.number(field::kWireLength);
+    wire.insulation = object.text("insulation", wire.insulation);
+    wire.bundled = object.integer("bundled", wire.bundled, 1, field::kMostBundled);
+    wire.price_perMetre = object.number(field::kPricePerMetre);
+    wire.bends = decodedBends(object);
+    wire.unknown = object.unknownKeys();
+    return {std::move(id), std::move(wire)};
+}
+
+std::pair<HoseId, Hose> decodedHose(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    ObjectReader object(value, pointer, fault);
+    HoseId id{object.id("id")};
+    Hose hose;
+    hose.reference = object.text("reference");
+    hose.from = decodedEnd(object, "from");
+    hose.to = decodedEnd(object, "to");
+    hose.innerDiameter_m = object.number(field::kHoseDiameter);
+    hose.length_m = object.number(field::kHoseLength);
+    hose.price_perMetre = object.number(field::kPricePerMetre);
+    hose.bends = decodedBends(object);
+    hose.unknown = object.unknownKeys();
+    return {std::move(id), std::move(hose)};
+}
+
+} // namespace pumpwright

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "core/parts/part_kind.h"
+
+namespace pumpwright::field {
+
+// The numbers of a circuit that belong to no part kind: key in the file, label, default and the range that
+// reader and window accept. The ranges are wide on purpose: they keep nonsense out of the equations, and
+// rules judge the rest. The defaults are those of core/circuit/circuit.h and drive_plan.h.
+
+inline constexpr ParameterSpec kPrice{"price", "Price", QuantityKind::Money, 0, 0, 1e9};
+inline constexpr ParameterSpec kPricePerMetre{
+    "price_perMetre", "Price per metre", QuantityKind::Money, 0, 0, 1e6};
+
+inline constexpr ParameterSpec kWireArea{"area_m2", "Cross-section", QuantityKind::WireArea, 1.5e-6, 1e-8,
+                                         1e-3};
+inline constexpr ParameterSpec kWireLength{"length_m", "Length", QuantityKind::Length, 1.0, 1e-3, 1000};
+inline constexpr int kMostBundled = 1000;
+
+inline constexpr ParameterSpec kHoseDiameter{
+    "innerDiameter_m", "Inner diameter", QuantityKind::Length, 0.009, 5e-4, 0.1};
+inline constexpr ParameterSpec kHoseLength{"length_m", "Length", QuantityKind::Length, 0.5, 1e-3, 100};
+
+inline constexpr ParameterSpec kLimitAmbient{
+    "ambient_K", "Ambient temperature", QuantityKind::Temperature, 323.15, 200, 500};
+inline constexpr ParameterSpec kVoltageDropShare{
+    "voltageDropShare", "Voltage drop allowed", QuantityKind::Share, 0.10, 0.001, 1};
+inline constexpr ParameterSpec kContinuousFuseShare{
+    "continuousFuseShare", "Share of a fuse's rating carried for long", QuantityKind::Share, 0.80, 0.01, 1};
+
+inline constexpr double kLongestDrive_s = 604'800; // a week
+inline constexpr ParameterSpec kPlanDuration{"duration_s", "Duration", QuantityKind::Time,
+                                             120,          1e-3,       kLongestDrive_s};
+inline constexpr ParameterSpec kPlanAmbient{
+    "ambient_K", "Ambient temperature", QuantityKind::Temperature, 293.15, 200, 400};
+inline constexpr ParameterSpec kInitialVacuum{
+    "initialVacuum_Pa", "Vacuum at the start", QuantityKind::GaugeVacuum, 0, 0, 101'325};
+inline constexpr ParameterSpec kAtTime{"at_s", "Time", QuantityKind::Time, 0, 0, kLongestDrive_s};
+inline constexpr ParameterSpec kFromTime{"from_s", "Begin", QuantityKind::Time, 0, 0, kLongestDrive_s};
+inline constexpr ParameterSpec kToTime{"to_s", "End", QuantityKind::Time, 0, 0, kLongestDrive_s};
+inline constexpr ParameterSpec kPressHold{"hold_s", "Held for", QuantityKind::Time, 1.5, 0, kLongestDrive_s};
+inline constexpr ParameterSpec kPressForce{"force_N", "Pedal force", QuantityKind::Force, 100, 0, 5000};
+inline constexpr ParameterSpec kPressRise{"rise_s", "Rise and fall", QuantityKind::Time, 0.2, 1e-3, 60};
+inline constexpr ParameterSpec kAltitude{"altitude_m", "Altitude", QuantityKind::Length, 0, -2000, 11'000};
+
+inline constexpr ParameterSpec kWaivedValue{"value", "Value when waived", QuantityKind::Number, 0, -1e300,
+                                            1e300};
+
+// Places on the sheet, in grid steps.
+inline constexpr int kFarthestPlace = 100'000;
+
+} // namespace pumpwright::field
