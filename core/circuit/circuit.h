@@ -101,7 +101,7 @@ struct ProjectLimits {
     double ambient_K = 323.15;         ///< where the wires lie
     double voltageDropShare = 0.10;    ///< of the supply voltage, at running current
     double continuousFuseShare = 0.80; ///< of a fuse's rating, carried for long
-    UnknownKeys unknown = {};
+    UnknownKeys unknown;
     friend bool operator==(const ProjectLimits&, const ProjectLimits&) = default;
 };
 
@@ -116,8 +116,8 @@ struct Trial {
 /// The document: everything that a circuit file holds. A value; copies are independent.
 struct Circuit {
     TitleBlock title;
-    std::string currency = "EUR"; ///< ISO 4217
-    ProjectLimits limits;
+    std::string currency = "EUR";           ///< ISO 4217
+    ProjectLimits limits = ProjectLimits(); // g++ 12 warns of an uninitialised map without it; there is none
     std::map<PartId, Part> parts;
     std::map<WireId, Wire> wires;
     std::map<HoseId, Hose> hoses;

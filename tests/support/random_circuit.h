@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/parts/part_kind.h"
+
+#include <cstdint>
+#include <random>
+#include <string>
+
+namespace pumpwright {
+
+/// Makes circuits that a file may hold, of every part kind, with every value inside its range and texts that
+/// try to be more than text. Not circuits that make sense: what is joined is left to chance. The same seed
+/// gives the same circuits.
+class RandomCircuits {
+public:
+    explicit RandomCircuits(std::uint64_t seed) : m_engine(seed) {}
+
+    Circuit circuit(int mostParts = 12);
+    /// Something that a user could do with the circuit; it stays one that a file may hold.
+    Edit edit(const Circuit& circuit);
+
+    int below(int limit);
+    bool chance(int percent) { return below(100) < percent; }
+    double valueOf(const ParameterSpec& spec);
+    std::string text();
+
+private:
+    Part part(int number);
+    Wire wire(const Circuit& circuit);
+    Hose hose(const Circuit& circuit);
+    DrivePlan plan(const Circuit& circuit);
+    TitleBlock title();
+    ProjectLimits limits();
+    Waivers waivers(const Circuit& circuit);
+    Trial trial(const Circuit& circuit);
+    UnknownKeys unknown();
+    GridPoint place() { return {below(200) - 100, below(200) - 100}; }
+    template <class Map>
+    const typename Map::value_type& oneOf(const Map& map);
+    End randomEnd(const Circuit& circuit, bool vacuum);
+    void addConnections(Circuit& circuit, int count);
+
+    std::mt19937_64 m_engine;
+};
+
+/// A seed from the environment's PUMPWRIGHT_SEED, or a new one. Print it with INFO().
+std::uint64_t testSeed();
+
+} // namespace pumpwright
