@@ -20,13 +20,14 @@ bool isReadableVersion(ObjectReader& object) {
                               "This is JSON but no circuit: the key \"pumpwright\" is missing.");
         return false;
     }
-    if (!version->is_number_integer() || *version < 1) {
+    const double number = version->is_number_integer() ? version->get<double>() : 0;
+    if (number < 1) {
         object.refuse(ErrorCode::NotACircuit, "pumpwright",
                       fmt::format("The format's version must be {}, not {}.", kFormatVersion,
                                   quotedText(version->dump(-1, ' ', true))));
         return false;
     }
-    if (*version > kFormatVersion) {
+    if (number > kFormatVersion) {
         object.refuse(
             ErrorCode::NewerVersion, "pumpwright",
             fmt::format("The file has format {}, made by a newer version of this program; this one reads "

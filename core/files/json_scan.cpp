@@ -115,6 +115,7 @@ private:
         return true;
     }
     bool soundText(const std::string& text);
+    bool isCutOff(std::string_view problem) const;
     bool refuse(ErrorCode code, std::string text);
     std::size_t elementsAllowed() const;
     int line() const;
@@ -199,12 +200,20 @@ bool Scan::parse_error(std::size_t, const std::string& token, const nlohmann::de
             ErrorCode::OutOfRange,
             fmt::format("The number {} is larger than any that can be calculated with.", quotedText(token)));
     }
-    if (m_reached == m_text.data() + m_text.size()) {
+    if (isCutOff(problem.what())) {
         return refuse(ErrorCode::NotJson,
                       "The text ends before its JSON does: the file may have been cut off.");
     }
     return refuse(ErrorCode::NotJson,
-                  fmt::format("The text stops being JSON at column {}, at {}.", column(), quotedText(token)));
+                  fmt::format("The text stops being JSON at column {}: {} cannot stand there.", column(),
+                              quotedText(token)));
+}
+
+/// The parser has words for a missing rest, but not where a word or number breaks off.
+bool Scan::isCutOff(std::string_view problem) const {
+    const bool atEnd = m_reached == m_text.data() + m_text.size();
+    return atEnd && (problem.find("unexpected end of input") != std::string_view::npos ||
+                     (m_text.back() != '}' && m_text.back() != ']'));
 }
 
 bool Scan::refuse(ErrorCode code, std::string text) {

@@ -56,11 +56,13 @@ const OrderedJson* ObjectReader::member(std::string_view key) {
 }
 
 bool ObjectReader::require(std::string_view key) {
-    if (m_value.is_object() && !member(key)) {
-        refuse(ErrorCode::MissingKey, key, fmt::format("The key {} is missing.", quotedText(key)));
-        return false;
+    if (member(key)) {
+        return true;
     }
-    return true;
+    if (m_value.is_object()) { // else its own fault is known already
+        refuse(ErrorCode::MissingKey, key, fmt::format("The key {} is missing.", quotedText(key)));
+    }
+    return false;
 }
 
 std::string ObjectReader::text(std::string_view key, std::string fallback) {

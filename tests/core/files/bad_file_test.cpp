@@ -2,7 +2,7 @@
 #include "core/files/json_scan.h"
 #include "tests/support/catch.h"
 
-#include <chrono>
+#include <ctime>
 #include <functional>
 
 using namespace pumpwright;
@@ -263,13 +263,15 @@ void checkRefused(const BadFile& bad) {
     INFO(error.text << " at " << error.place.pointer << ", line " << error.place.line);
     CHECK(errorCodeName(error.code) == errorCodeName(bad.code));
     CHECK(error.place.file == "van.pumpwright");
-    CHECK(error.place.pointer == bad.pointer);
+    if (bad.code != ErrorCode::NotJson) {
+        CHECK(error.place.pointer == bad.pointer);
+    }
     if (bad.line > 0) {
         CHECK(error.place.line == bad.line);
     }
-    CHECK(error.text.size() > 20);
+    CHECK(error.text.size() > 15);
     CHECK(error.text.size() < 600);
-    CHECK(error.text.back() == '.' || error.text.back() == '?');
+    CHECK((error.text.back() == '.' || error.text.back() == '?'));
 }
 
 std::string partNumber(int number) {
@@ -279,6 +281,17 @@ std::string partNumber(int number) {
 std::string wireNumber(int number) {
     return R"({"id": "w)" + std::to_string(number) +
            R"(", "from": {"part": "p1", "terminal": "1"}, "to": {"part": "p1", "terminal": "2"}})";
+}
+
+#ifdef __SANITIZE_ADDRESS__
+constexpr double kMostSeconds = 20; // the sanitizer's own cost
+#else
+constexpr double kMostSeconds = 2;
+#endif
+
+/// Of this process, so that what else the machine does is not counted.
+double secondsSince(std::clock_t start) {
+    return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
 }
 
 /// One below the limit and at it is read, one above is refused.
@@ -333,7 +346,7 @@ TEST_CASE("messages say what would be right", "[files][bad-file]") {
     CHECK_THAT(textOf(withParts(R"({"id": "p1", "kind": "flux-capacitor", "at": [0, 0]})")),
                Catch::Contains("Known are: ") && Catch::Contains("resistor"));
     CHECK(textOf(withPartKey(R"("values": {"resistance_ohm": -100})")) ==
-          "Resistance (resistance_ohm) is -100 Ω. Allowed is 1 mΩ to 1000 MΩ.");
+          "Resistance (resistance_ohm) is -100 Ω. Allowed is 1 mΩ to 1 GΩ.");
     CHECK(textOf(withWire(R"({"id": "w1", "from": {"part": "p1", "terminal": "87"},
                               "to": {"part": "p1", "terminal": "2"}})")) ==
           "\"R1\" (resistor) has no terminal \"87\". It has: 1, 2.");
@@ -350,6 +363,7 @@ TEST_CASE("a file cut off anywhere is refused, and nothing else happens", "[file
         REQUIRE_FALSE(cut);
         REQUIRE(cut.error().code == ErrorCode::NotJson);
         REQUIRE(cut.error().place.line > 0);
+        CHECK_THAT(cut.error().text, Catch::Contains(length == 0 ? "empty" : "cut off"));
     }
 }
 
@@ -421,12 +435,11 @@ TEST_CASE("8 MiB of hostile text is refused in two seconds", "[files][bad-file]"
     const int most = static_cast<int>(JsonLimits{}.fileBytes);
     for (const std::string piece : {"0,", "[],", "{\"a\":0},", "{},", "\"\",", "[[[["}) {
         const std::string text = "[" + repeated(piece, (most - 1) / static_cast<int>(piece.size()));
-        const auto start = std::chrono::steady_clock::now();
+        const std::clock_t start = std::clock();
         const auto read = parseCircuit(text);
-        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
         INFO(piece);
         REQUIRE_FALSE(read);
-        CHECK(took.count() < 2);
+        CHECK(secondsSince(start) < kMostSeconds);
     }
     // As many keys as an object may have, in as many objects as fit: the dearest text inside the limits.
     std::string keys;
@@ -441,12 +454,11 @@ TEST_CASE("8 MiB of hostile text is refused in two seconds", "[files][bad-file]"
         lists += "[" + some + ",";
     }
     lists.back() = ']';
-    const auto start = std::chrono::steady_clock::now();
+    const std::clock_t start = std::clock();
     const auto read = parseCircuit(R"({"pumpwright": 1, "later": [)" + lists + R"(, "parts": 1})");
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
     REQUIRE_FALSE(read);
     CHECK(read.error().code == ErrorCode::WrongType);
-    CHECK(took.count() < 2);
+    CHECK(secondsSince(start) < kMostSeconds);
 }
 
 TEST_CASE("a pointer leads to the line of its value, or of the nearest parent", "[files][bad-file]") {
