@@ -184,21 +184,19 @@ Edit mirroring(const Circuit& circuit, const SelectedObjects& objects) {
 
 Edit removal(const Circuit& circuit, const SelectedObjects& objects) {
     Edit edit{named(EditNames::tr("Delete %1"), circuit, objects), {}};
-    const auto isDoomed = [&](const auto& line) {
-        return objects.parts.contains(line.from.part) || objects.parts.contains(line.to.part);
+    Circuit left = circuit;
+    const auto add = [&](const Edit& next) {
+        applyEdit(left, next);
+        edit.changes.insert(edit.changes.end(), next.changes.begin(), next.changes.end());
     };
-    for (const auto& [id, wire] : circuit.wires) {
-        if (objects.wires.contains(id) || isDoomed(wire)) {
-            edit.changes.push_back(takeWire(id));
-        }
+    for (const WireId& id : objects.wires) {
+        add({{}, {takeWire(id)}});
     }
-    for (const auto& [id, hose] : circuit.hoses) {
-        if (objects.hoses.contains(id) || isDoomed(hose)) {
-            edit.changes.push_back(takeHose(id));
-        }
+    for (const HoseId& id : objects.hoses) {
+        add({{}, {takeHose(id)}});
     }
     for (const PartId& id : objects.parts) {
-        edit.changes.push_back(takePart(id));
+        add(removalOfPart(left, id));
     }
     return edit;
 }

@@ -58,10 +58,10 @@ CircuitScene::CircuitScene(Document& document, Selection& selection, Analysis& a
     addItem(m_overlayItem.get());
     connect(&m_document, &Document::changed, this, [this] {
         m_preview.reset();
-        dropVanishedSelection();
         readLiveState();
         readFindings();
         layOut();
+        dropVanishedSelection();
     });
     connect(&m_selection, &Selection::changed, this, &CircuitScene::syncAll);
     connect(&m_analysis, &Analysis::findingsChanged, this, [this] {
@@ -182,6 +182,10 @@ void CircuitScene::syncLinesOf(const std::map<Id, Line>& lines, const std::map<I
                                const std::set<Id>& hovered, const Mark& lookOf) {
     std::erase_if(items, [&](const auto& entry) { return !pictures.contains(entry.first); });
     for (const auto& [id, picture] : pictures) {
+        const auto line = lines.find(id);
+        if (line == lines.end()) {
+            continue; // just deleted: the layout follows once the document has told the scene
+        }
         std::unique_ptr<LineItem>& item = items[id];
         if (!item) {
             item = std::make_unique<LineItem>(m_drawing);
@@ -190,7 +194,7 @@ void CircuitScene::syncLinesOf(const std::map<Id, Line>& lines, const std::map<I
         }
         LineLook look = lookOf(id);
         look.emphasis = emphasisOf(selected.contains(id), hovered.contains(id));
-        item->sync(picture, lines.at(id), look);
+        item->sync(picture, line->second, look);
     }
 }
 

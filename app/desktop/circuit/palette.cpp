@@ -72,7 +72,7 @@ Palette darkPalette() {
     palette.hover = QColor(0xff8fb4ddU);
     palette.live = QColor(0xff35e0b4U);
     palette.liveText = QColor(0xff7df0d2U);
-    palette.glow = QColor(0xffb08900U);
+    palette.glow = QColor(0xff8a6a00U);
     palette.danger = QColor(0xffff6b6bU);
     palette.warning = QColor(0xffff9f43U);
     palette.caution = QColor(0xffffd84dU);
@@ -115,8 +115,9 @@ std::vector<QColor> insulationColours(std::string_view letters) {
 }
 
 double contrastRatio(const QColor& a, const QColor& b) {
-    const auto [darker, lighter] = std::minmax(luminance(a), luminance(b));
-    return (lighter + 0.05) / (darker + 0.05);
+    const double ofA = luminance(a);
+    const double ofB = luminance(b);
+    return (std::max(ofA, ofB) + 0.05) / (std::min(ofA, ofB) + 0.05);
 }
 
 } // namespace pumpwright

@@ -32,15 +32,18 @@ Side turnedSide(const Part& part, Side side) {
     return *std::find_if(sides.begin(), sides.end(), [&](Side one) { return stepTowards(one) == step; });
 }
 
+/// The symbol's bounds; where terminals lie beyond them (further ways of a connector) they grow, with some
+/// room.
 QRectF symbolBounds(const Part& part, const std::vector<TerminalSpec>& specs) {
     const Symbol* symbol = findSymbol(part.kind);
     QRectF bounds = symbol ? symbol->bounds : QRectF(-kStep, -kStep, 2 * kStep, 2 * kStep);
+    const double room = bounds.height() / 2;
     for (const TerminalSpec& spec : specs) {
-        const QPointF at = scenePoint(spec.at);
-        bounds.setLeft(std::min(bounds.left(), at.x()));
-        bounds.setRight(std::max(bounds.right(), at.x()));
-        bounds.setTop(std::min(bounds.top(), at.y()));
-        bounds.setBottom(std::max(bounds.bottom(), at.y()));
+        const double y = spec.at.y * kStep;
+        if (y > bounds.bottom() || y < bounds.top()) {
+            bounds.setTop(std::min(bounds.top(), y - room));
+            bounds.setBottom(std::max(bounds.bottom(), y + room));
+        }
     }
     return bounds;
 }

@@ -54,9 +54,7 @@ struct Differs {
     bool operator()(const Put<PartId, Part>& put) const { return differs(circuit.parts, put); }
     bool operator()(const Put<WireId, Wire>& put) const { return differs(circuit.wires, put); }
     bool operator()(const Put<HoseId, Hose>& put) const { return differs(circuit.hoses, put); }
-    bool operator()(const Put<std::string, Trial>& put) const {
-        return put.object || circuit.trials.contains(put.id);
-    }
+    bool operator()(const Put<std::string, Trial>& put) const { return differs(circuit.trials, put); }
     bool operator()(const Replace<DrivePlan>& one) const { return !(circuit.plan == *one.section); }
     bool operator()(const Replace<TitleBlock>& one) const { return !(circuit.title == *one.section); }
     bool operator()(const Replace<ProjectLimits>& one) const { return !(circuit.limits == *one.section); }

@@ -27,7 +27,7 @@ private:
     QString m_mergeKey;
 };
 
-/// Whether the edit would leave the circuit different. A trial that is put counts as different.
+/// Whether the edit would leave the circuit different.
 bool changesAnything(const Circuit& circuit, const Edit& edit);
 
 } // namespace pumpwright
