@@ -14,7 +14,13 @@ constexpr double kFullShare = 0.95;   ///< less than this is felt
 constexpr double kDangerShare = 0.5;  ///< with less, the pedal takes about twice the force or more
 constexpr double kLeastAsked_N = 100; ///< a press that asks for less does without
 
-/// One press, judged over the second half of the time in which its force stays the same.
+/// [s] after the force has come to rest; the booster's valve and diaphragm need that long. Common practice,
+/// no published source.
+constexpr double kResponse_s = 0.2;
+/// [s] A lack of assist for as long as this is felt. Common practice, no published source.
+constexpr double kFelt_s = 0.25;
+
+/// A stretch of a press in which its force stays the same.
 struct Judged {
     double asked_N = 0;
     double given_N = 0;
@@ -22,11 +28,22 @@ struct Judged {
     double share() const { return asked_N < kLeastAsked_N ? 1 : given_N / asked_N; }
 };
 
+/// The worst stretch of a press: the foot comes down when it needs the assist, not some seconds later.
 Judged judge(const Press& press, const Channel& asked, const Channel& given) {
-    const double steady_s = press.at_s + press.rise_s;
-    const double release_s = std::max(press.at_s + press.hold_s, steady_s);
-    const double from_s = (steady_s + release_s) / 2;
-    return {asked.mean(from_s, release_s), given.mean(from_s, release_s), press.at_s};
+    const double release_s = press.at_s + std::max(press.hold_s, press.rise_s);
+    const double steady_s = std::min(press.at_s + press.rise_s + kResponse_s, release_s);
+    const int stretches = std::max(1, static_cast<int>((release_s - steady_s) / kFelt_s));
+    const double length_s = (release_s - steady_s) / stretches;
+    Judged worst;
+    for (int i = 0; i < stretches; ++i) {
+        const double from_s = steady_s + i * length_s;
+        const Judged judged{asked.mean(from_s, from_s + length_s), given.mean(from_s, from_s + length_s),
+                            press.at_s};
+        if (i == 0 || judged.share() < worst.share()) {
+            worst = judged;
+        }
+    }
+    return worst;
 }
 
 struct Presses {

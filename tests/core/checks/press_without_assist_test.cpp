@@ -76,9 +76,20 @@ TEST_CASE("assist that lags while the force rises is not counted", "[checks][pre
     const DriveResult drive =
         RecordingBuilder(60)
             .part("A1", probe::kAssistAsked, {{0, 0}, {10, 0}, {10.2, 1000}, {12, 1000}, {12.2, 0}})
-            .part("A1", probe::kAssist, {{0, 0}, {10.3, 0}, {11, 1000}, {12, 1000}, {12.2, 0}})
+            .part("A1", probe::kAssist, {{0, 0}, {10.1, 0}, {10.39, 1000}, {12, 1000}, {12.2, 0}})
             .drive();
     CHECK(findings("press-without-assist", circuit, &drive).empty());
+}
+
+TEST_CASE("assist that comes only while the pedal is already held is missed",
+          "[checks][press-without-assist]") {
+    const Circuit circuit = pressedAt({10});
+    const DriveResult drive =
+        RecordingBuilder(60)
+            .part("A1", probe::kAssistAsked, {{0, 0}, {10, 0}, {10.2, 1000}, {12, 1000}, {12.2, 0}})
+            .part("A1", probe::kAssist, {{0, 0}, {10.3, 0}, {11, 1000}, {12, 1000}, {12.2, 0}})
+            .drive();
+    CHECK(onlyFinding("press-without-assist", circuit, &drive).word == SignalWord::Danger);
 }
 
 TEST_CASE("a touch that asks for next to nothing and a press after the run's end are not judged",
