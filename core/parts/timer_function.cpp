@@ -150,7 +150,8 @@ void TimerLogic::setOutput(bool on, double time_s, std::span<double> memory) con
 }
 
 double TimerLogic::nextDue_s(TimerMemory memory) {
-    return std::min(memory.running() ? memory.delayDue_s() : kNever, memory.contactDue_s());
+    const double contact_s = memory.contactDue_s();
+    return memory.running() ? std::min(contact_s, memory.delayDue_s()) : contact_s;
 }
 
 } // namespace pumpwright
