@@ -40,6 +40,7 @@ public:
                 report();
             }
         }
+        recordNow(false); // a run that stopped at its start has one sample too
         m_result.recording = m_recorder.finish(m_time_s);
         const RadauStepper::Counts counts = m_stepper.counts();
         m_result.statistics = {counts.steps, counts.rejected, counts.factorisations, counts.newtonIterations,

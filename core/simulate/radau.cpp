@@ -35,15 +35,13 @@ constexpr double kInverseT[3][3] = {
 const std::array<double, 3> kErrorWeights{-(13 + 7 * kRoot6) / 3, (-13 + 7 * kRoot6) / 3, -1.0 / 3};
 
 constexpr int kMostIterations = 8;
-constexpr int kMostSettling = 60;
+constexpr int kMostSettling = 100;
+constexpr double kSettledMove = 1e-3; ///< in units of each unknown's tolerance
+constexpr double kLeastDamping = 1e-4;
 constexpr double kSafety = 0.9;
 constexpr double kMostGrowth = 8;
 constexpr double kMostShrink = 0.125;
 constexpr double kFinestStep_s = 1e-15;
-
-bool allFinite(std::span<const double> values) {
-    return std::all_of(values.begin(), values.end(), [](double value) { return std::isfinite(value); });
-}
 
 } // namespace
 
@@ -310,34 +308,54 @@ void RadauStepper::updateScale() {
     }
 }
 
+/// Turns f in m_error into Newton's correction at x.
+void RadauStepper::settlingCorrection(std::span<const double> x, double within_s) {
+    for (std::size_t i = 0; i < x.size(); ++i) {
+        m_point[i] = x[i] - m_x[i];
+    }
+    m_kernel.addMassTimes(-1 / within_s, m_point, m_error);
+    m_kernel.solveReal(m_error);
+}
+
+// Newton's method on M·(x − from)/within = f(x), damped so that each correction is smaller than the one
+// before, as far as the same slopes can tell [Deuflhard, Newton Methods for Nonlinear Problems, natural
+// monotonicity test].
 bool RadauStepper::settle(double time_s, std::span<double> x, double within_s) {
     std::copy(x.begin(), x.end(), m_x.begin());
     updateScale();
-    std::vector<double> from(x.begin(), x.end());
-    double last = 0;
+    std::vector<double> move(x.size());
+    std::vector<double> trial(x.size());
+    double damping = 1;
     for (int iteration = 0; iteration < kMostSettling; ++iteration) {
         m_kernel.linearise(time_s, x, m_error);
-        for (std::size_t i = 0; i < x.size(); ++i) {
-            m_point[i] = x[i] - from[i];
-        }
-        m_kernel.addMassTimes(-1 / within_s, m_point, m_error);
         if (!m_kernel.factoriseReal(1 / within_s)) {
             return false;
         }
-        m_kernel.solveReal(m_error);
-        if (!allFinite(m_error)) {
+        settlingCorrection(x, within_s);
+        ++m_counts.newtonIterations;
+        const double norm = errorNorm(m_error);
+        if (!std::isfinite(norm)) {
             return false;
         }
-        const double norm = errorNorm(m_error);
-        const double damping = iteration > 10 && norm > last ? 0.5 : 1.0;
-        for (std::size_t i = 0; i < x.size(); ++i) {
-            x[i] += damping * m_error[i];
+        move = m_error;
+        damping = std::min(1.0, 4 * damping);
+        for (;; damping /= 2) {
+            for (std::size_t i = 0; i < x.size(); ++i) {
+                trial[i] = x[i] + damping * move[i];
+            }
+            if (norm < kSettledMove || damping < kLeastDamping) {
+                break;
+            }
+            m_system.rightSide(time_s, trial, m_error);
+            settlingCorrection(trial, within_s);
+            if (errorNorm(m_error) <= (1 - damping / 4) * norm) {
+                break;
+            }
         }
-        ++m_counts.newtonIterations;
-        if (norm < 1e-3) {
+        std::copy(trial.begin(), trial.end(), x.begin());
+        if (norm < kSettledMove) {
             return true;
         }
-        last = norm;
     }
     return false;
 }

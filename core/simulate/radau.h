@@ -67,6 +67,7 @@ private:
     double estimateError(double h_s, bool refine);
     double errorNorm(std::span<const double> error);
     void updateScale();
+    void settlingCorrection(std::span<const double> x, double within_s);
     void accept(double end_s);
     double nextStep(double h_s, double error) const;
     bool prepare(double h_s);
