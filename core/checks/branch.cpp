@@ -82,6 +82,15 @@ void addBranches(const Features& features, BranchList& list) {
 
 } // namespace
 
+bool conducts(const Branch& branch) {
+    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
+           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
+}
+
+bool conductsUnfused(const Branch& branch) {
+    return conducts(branch) && branch.sort != BranchSort::Fuse;
+}
+
 std::vector<Branch> branchesOf(const Nets& nets, const FeaturesOf& features) {
     std::vector<Branch> branches;
     for (const auto& [id, one] : features) {

@@ -37,6 +37,11 @@ struct Branch {
     End toEnd() const { return {part, to}; }
 };
 
+/// Whether a branch conducts with next to no loss in some state: fuse, plug, contact, diode in its direction.
+bool conducts(const Branch& branch);
+/// The same without fuses.
+bool conductsUnfused(const Branch& branch);
+
 using FeaturesOf = std::map<PartId, Features>;
 
 /// All branches of a circuit, in order of parts. Each pair of terminals gives one branch, of the sort that

@@ -4,22 +4,20 @@
 
 #include <algorithm>
 #include <functional>
-#include <set>
+#include <optional>
 
 namespace pumpwright {
 namespace {
 
-/// Groups the edges of a graph by common loops: Tarjan's biconnected components, without recursion so that a
-/// long chain of parts cannot exhaust the stack.
+/// Numbers the groups of branches of which any two lie on a common loop; one that lies on no loop is a group
+/// of its own. Tarjan's biconnected components, without recursion so that a long chain of parts cannot
+/// exhaust the stack.
 class LoopFinder {
 public:
-    LoopFinder(const std::vector<Branch>& branches, std::size_t netCount, bool (*counts)(const Branch&))
+    LoopFinder(const std::vector<Branch>& branches, std::size_t netCount)
         : m_branches(branches), m_at(netCount), m_order(netCount, 0), m_low(netCount, 0),
           m_groups(branches.size()) {
         for (std::size_t i = 0; i < branches.size(); ++i) {
-            if (!counts(branches[i])) {
-                continue;
-            }
             if (branches[i].fromNet == branches[i].toNet) {
                 m_groups[i] = m_groupCount++;
                 continue;
@@ -29,7 +27,7 @@ public:
         }
     }
 
-    std::vector<std::optional<std::size_t>> groups() {
+    const std::vector<std::size_t>& groups() {
         for (std::size_t net = 0; net < m_at.size(); ++net) {
             if (m_order[net] == 0) {
                 walkFrom(net);
@@ -102,7 +100,7 @@ private:
     std::vector<std::size_t> m_low;
     std::vector<std::size_t> m_open;
     std::vector<Visit> m_visits;
-    std::vector<std::optional<std::size_t>> m_groups;
+    std::vector<std::size_t> m_groups;
     std::size_t m_groupCount = 0;
     std::size_t m_clock = 0;
 };
@@ -155,10 +153,6 @@ struct Reach {
     }
 };
 
-bool everyBranch(const Branch&) {
-    return true;
-}
-
 bool everyButStorage(const Branch& branch) {
     return branch.sort != BranchSort::Storage;
 }
@@ -166,11 +160,6 @@ bool everyButStorage(const Branch& branch) {
 bool sameNets(const Branch& branch, std::size_t first, std::size_t second) {
     return (branch.fromNet == first && branch.toNet == second) ||
            (branch.fromNet == second && branch.toNet == first);
-}
-
-bool joins(const Branch& branch) {
-    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
-           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
 }
 
 PlusSide plusSide(const Survey& survey, std::size_t first, std::size_t second, const MayPass& mayPass) {
@@ -191,21 +180,16 @@ PlusSide plusSide(const Survey& survey, std::size_t first, std::size_t second, c
 
 } // namespace
 
-std::vector<std::optional<std::size_t>> loopGroups(const std::vector<Branch>& branches, std::size_t netCount,
-                                                   bool (*counts)(const Branch& branch)) {
-    return LoopFinder(branches, netCount, counts).groups();
-}
-
 std::vector<LoopState> loopStates(const Survey& survey) {
     const std::vector<Branch>& branches = survey.branches();
-    const auto groups = loopGroups(branches, survey.nets().nets.size(), everyBranch);
+    const std::vector<std::size_t> groups = LoopFinder(branches, survey.nets().nets.size()).groups();
     std::vector<LoopState> states(branches.size(), LoopState::None);
     std::vector<std::size_t> sizes(branches.size() + 1, 0);
-    for (const auto& group : groups) {
-        ++sizes[*group];
+    for (const std::size_t group : groups) {
+        ++sizes[group];
     }
     for (std::size_t s = 0; s < branches.size(); ++s) {
-        if (branches[s].sort != BranchSort::Source || sizes[*groups[s]] < 2) {
+        if (branches[s].sort != BranchSort::Source || sizes[groups[s]] < 2) {
             continue;
         }
         states[s] = LoopState::Loop;
@@ -228,7 +212,7 @@ std::vector<LoopState> loopStates(const Survey& survey) {
 
 PlusSide plusSide(const Survey& survey, std::size_t first, std::size_t second) {
     const PlusSide direct = plusSide(survey, first, second, [&](const Branch& branch) {
-        return joins(branch) && !sameNets(branch, first, second);
+        return conducts(branch) && !sameNets(branch, first, second);
     });
     if (direct != PlusSide::None) {
         return direct;

@@ -2,7 +2,6 @@
 
 #include "core/checks/branch.h"
 
-#include <optional>
 #include <vector>
 
 namespace pumpwright {
@@ -18,11 +17,6 @@ enum class LoopState {
 
 /// The state of every branch. A source that feeds nothing is in no loop itself.
 std::vector<LoopState> loopStates(const Survey& survey);
-
-/// Numbers the groups of branches of which any two lie on a common loop; branches that `counts` leaves out
-/// have no group, and one that lies on no loop is a group of its own.
-std::vector<std::optional<std::size_t>> loopGroups(const std::vector<Branch>& branches, std::size_t netCount,
-                                                   bool (*counts)(const Branch& branch));
 
 /// Which of two nets is on the plus side when a source feeds what lies between them.
 enum class PlusSide { First, Second, Either, None };

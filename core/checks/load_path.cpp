@@ -6,11 +6,6 @@
 namespace pumpwright {
 namespace {
 
-bool conducts(const Branch& branch) {
-    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
-           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
-}
-
 bool conductsSomehow(const Branch& branch) {
     return conducts(branch) || branch.sort == BranchSort::Passive;
 }

@@ -5,20 +5,11 @@
 namespace pumpwright {
 namespace {
 
-bool joins(const Branch& branch) {
-    return branch.sort == BranchSort::Plug || branch.sort == BranchSort::Contact ||
-           branch.sort == BranchSort::Rectifier;
-}
-
-bool joinsOrFuses(const Branch& branch) {
-    return joins(branch) || branch.sort == BranchSort::Fuse;
-}
-
 /// Terminals that a source feeds without this fuse.
 std::set<End> fedWithout(const Survey& survey, const Branch& source, const Branch& fuse) {
     std::set<End> fed{source.fromEnd()};
     const auto steps = survey.leads().reach(source.fromEnd(), source.toNet, [&](const Branch& branch) {
-        return joinsOrFuses(branch) && branch.part != fuse.part;
+        return conducts(branch) && branch.part != fuse.part;
     });
     for (const LeadStep& step : steps) {
         fed.insert(step.to);
@@ -40,7 +31,7 @@ std::vector<WireId> protectedWires(const Survey& survey, const Branch& fuse) {
             continue;
         }
         const End behind = fromFed ? fuse.toEnd() : fuse.fromEnd();
-        for (const LeadStep& step : survey.leads().reach(behind, source.toNet, joins)) {
+        for (const LeadStep& step : survey.leads().reach(behind, source.toNet, conductsUnfused)) {
             if (step.wire && !fed.contains(step.to)) {
                 wires.insert(*step.wire);
             }

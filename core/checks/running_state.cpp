@@ -4,17 +4,25 @@
 
 namespace pumpwright {
 
-std::vector<TimeSpan> runningSpans(const Survey& survey, const PartId& part, const Load& load) {
+namespace {
+
+std::vector<TimeSpan> spansOf(const Survey& survey, const PartId& part, const Load& load, double bridged_s) {
     const Channel* current =
         survey.recording() == nullptr ? nullptr : survey.recording()->part(part, probe::kCurrent);
     if (current == nullptr || load.running_A <= 0) {
         return {};
     }
-    return spansAbove(*current, kRunningShare * load.running_A, kRunBridged_s);
+    return spansAbove(*current, kRunningShare * load.running_A, bridged_s);
+}
+
+} // namespace
+
+std::vector<TimeSpan> runningSpans(const Survey& survey, const PartId& part, const Load& load) {
+    return spansOf(survey, part, load, kRunBridged_s);
 }
 
 std::optional<TimeSpan> settledRun(const Survey& survey, const PartId& part, const Load& load) {
-    const std::vector<TimeSpan> spans = runningSpans(survey, part, load);
+    const std::vector<TimeSpan> spans = spansOf(survey, part, load, 0);
     const auto longest =
         std::max_element(spans.begin(), spans.end(),
                          [](const TimeSpan& a, const TimeSpan& b) { return a.length_s() < b.length_s(); });

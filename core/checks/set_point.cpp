@@ -17,6 +17,7 @@ constexpr char kDifferential[] = "differential_Pa";
 
 // Common practice, no published source, all of them.
 constexpr double kUsefulDifferential_Pa = 10e3; ///< stands the creep back after a fast pump-down
+constexpr double kReachable_Pa = 65e3;          ///< that electric pumps reach near sea level
 constexpr double kReachableShare = 0.9;         ///< of the vacuum that was reached
 constexpr double kLowestSetPoint_Pa = 40e3;     ///< below it a booster gives no full assist
 constexpr double kRounded_Pa = 1e3;             ///< set points are set to about this
@@ -58,8 +59,7 @@ std::optional<Remedy> widerDifferential(const Survey& survey, const PartId& part
     }
     const double now_Pa = setPoint->opens_Pa - setPoint->closes_Pa;
     const double wider_Pa = std::max(kUsefulDifferential_Pa, 2 * now_Pa);
-    // The switch did open, at opens_Pa at least; beyond what was reached it would never open again.
-    const double reachable_Pa = std::max(setPoint->reached_Pa, setPoint->opens_Pa);
+    const double reachable_Pa = std::max({kReachable_Pa, setPoint->reached_Pa, setPoint->opens_Pa});
     double closes_Pa = setPoint->closes_Pa;
     if (closes_Pa + wider_Pa > reachable_Pa) {
         closes_Pa = std::floor((reachable_Pa - wider_Pa) / kRounded_Pa) * kRounded_Pa;

@@ -24,7 +24,8 @@ struct SetPoint {
 std::optional<SetPoint> setPointOf(const Survey& survey, const PartId& part);
 
 /// Doubles the differential of a vacuum switch, at least to what stands the creep back after a fast
-/// pump-down; empty for other parts and where the switch could then not open any more.
+/// pump-down. The set point stays, unless the switch would then open beyond what pumps reach. Empty for other
+/// parts and where too low a set point would be left.
 std::optional<Remedy> widerDifferential(const Survey& survey, const PartId& part);
 
 /// Lowers the set point so that the switch opens at a good part of the vacuum that was reached; empty where

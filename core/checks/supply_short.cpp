@@ -8,53 +8,58 @@
 
 #include <algorithm>
 #include <bit>
+#include <functional>
 #include <set>
 
 namespace pumpwright {
 namespace {
 
-/// Parts whose contacts are tried in every combination; the further ones are taken as not operated.
+/// Parts whose contacts are tried in every combination; further ones are taken as not operated.
 constexpr std::size_t kMostTried = 12;
-
-bool joins(const Branch& branch) {
-    return branch.sort == BranchSort::Fuse || branch.sort == BranchSort::Plug ||
-           branch.sort == BranchSort::Contact || branch.sort == BranchSort::Rectifier;
-}
-
-bool joinsOrFeeds(const Branch& branch) {
-    return joins(branch) || branch.sort == BranchSort::Source;
-}
-
-/// Parts with contacts that could take part in a short across this source.
-std::vector<PartId> partsToTry(const Survey& survey, std::size_t source) {
-    const auto groups = loopGroups(survey.branches(), survey.nets().nets.size(), joinsOrFeeds);
-    std::set<PartId> parts;
-    for (std::size_t i = 0; i < groups.size(); ++i) {
-        if (groups[i] == groups[source] && survey.branches()[i].sort == BranchSort::Contact) {
-            parts.insert(survey.branches()[i].part);
-        }
-    }
-    return {parts.begin(), parts.end()};
-}
 
 using Way = std::vector<LeadStep>;
 
-/// The way from plus to minus with these parts operated and all others at rest.
-std::optional<Way> shortWay(const Survey& survey, const Branch& source, const std::set<PartId>& operated) {
+using MayClose = std::function<bool(const Branch& contact)>;
+
+/// The way from plus to minus over contacts that may close.
+std::optional<Way> shortWay(const Survey& survey, const Branch& source, const MayClose& mayClose) {
     return survey.leads().way(source.fromEnd(), source.toEnd(), std::nullopt, [&](const Branch& branch) {
         if (branch.sort == BranchSort::Contact) {
-            return contactOf(survey, branch).closedAtRest != operated.contains(branch.part);
+            return mayClose(branch);
         }
         // A diode across a winding that stands the wrong way round has a rule of its own.
-        return joins(branch) && !(branch.sort == BranchSort::Rectifier && liesAcrossWinding(survey, branch));
+        return conducts(branch) &&
+               !(branch.sort == BranchSort::Rectifier && liesAcrossWinding(survey, branch));
     });
 }
 
+/// Parts whose contacts are worth trying: those on the way first, then the others.
+std::vector<PartId> partsToTry(const Survey& survey, const Way& way) {
+    std::vector<PartId> parts;
+    const auto take = [&](const Branch& branch) {
+        if (branch.sort == BranchSort::Contact && parts.size() < kMostTried &&
+            std::find(parts.begin(), parts.end(), branch.part) == parts.end()) {
+            parts.push_back(branch.part);
+        }
+    };
+    for (const LeadStep& step : way) {
+        if (step.branch) {
+            take(survey.branches()[*step.branch]);
+        }
+    }
+    for (const Branch& branch : survey.branches()) {
+        take(branch);
+    }
+    return parts;
+}
+
 /// The short that needs the fewest parts operated.
-std::optional<Way> easiestShort(const Survey& survey, std::size_t sourceNumber) {
-    const Branch& source = survey.branches()[sourceNumber];
-    std::vector<PartId> parts = partsToTry(survey, sourceNumber);
-    parts.resize(std::min(parts.size(), kMostTried));
+std::optional<Way> easiestShort(const Survey& survey, const Branch& source) {
+    const auto throughAll = shortWay(survey, source, [](const Branch&) { return true; });
+    if (!throughAll) {
+        return std::nullopt;
+    }
+    const std::vector<PartId> parts = partsToTry(survey, *throughAll);
     for (int count = 0; count <= static_cast<int>(parts.size()); ++count) {
         for (std::uint32_t combination = 0; combination < 1U << parts.size(); ++combination) {
             if (std::popcount(combination) != count) {
@@ -66,7 +71,10 @@ std::optional<Way> easiestShort(const Survey& survey, std::size_t sourceNumber) 
                     operated.insert(parts[i]);
                 }
             }
-            if (auto way = shortWay(survey, source, operated)) {
+            auto way = shortWay(survey, source, [&](const Branch& contact) {
+                return contactOf(survey, contact).closedAtRest != operated.contains(contact.part);
+            });
+            if (way) {
                 return way;
             }
         }
@@ -134,10 +142,10 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
-    for (std::size_t i = 0; i < survey.branches().size(); ++i) {
-        if (survey.branches()[i].sort == BranchSort::Source) {
-            if (const auto way = easiestShort(survey, i)) {
-                findings.push_back(findingFor(rule, survey, survey.branches()[i], *way));
+    for (const Branch& source : survey.branches()) {
+        if (source.sort == BranchSort::Source) {
+            if (const auto way = easiestShort(survey, source)) {
+                findings.push_back(findingFor(rule, survey, source, *way));
             }
         }
     }

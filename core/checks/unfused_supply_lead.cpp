@@ -19,11 +19,6 @@ struct Unfused {
     double running_A = 0;
 };
 
-bool mayPass(const Branch& branch) {
-    return branch.sort == BranchSort::Contact || branch.sort == BranchSort::Plug ||
-           branch.sort == BranchSort::Rectifier;
-}
-
 bool usesCurrent(const Branch& branch) {
     return branch.sort == BranchSort::Load || branch.sort == BranchSort::Coil ||
            branch.sort == BranchSort::Storage || branch.sort == BranchSort::Passive;
@@ -45,7 +40,7 @@ std::map<WireId, Unfused> unfusedLeads(const Survey& survey, const Branch& sourc
             continue;
         }
         for (const End& end : {branch.fromEnd(), branch.toEnd()}) {
-            const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, mayPass);
+            const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, conductsUnfused);
             if (!way || way->empty()) {
                 continue;
             }

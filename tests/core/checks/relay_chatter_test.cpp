@@ -71,6 +71,28 @@ TEST_CASE("switch and relay that chatter together are one finding", "[checks][re
     REQUIRE(finding.remedies.front().edit.has_value()); // a wider differential for B1
     const Part cured = afterRemedy(circuit, finding).parts.at(PartId{"B1"});
     CHECK(cured.values.at("differential_Pa") == Approx(10e3));
+    CHECK(cured.values.at("setPoint_Pa") == Approx(50e3));
+}
+
+TEST_CASE("a wider differential lowers the set point only where no pump would reach its end",
+          "[checks][relay-chatter]") {
+    const auto cured = [](double setPoint_Pa, double differential_Pa) -> std::optional<Part> {
+        Circuit circuit = soundVan().build();
+        circuit.parts.at(PartId{"B1"}).values = {{"setPoint_Pa", setPoint_Pa},
+                                                 {"differential_Pa", differential_Pa}};
+        const DriveResult drive = closing(5, 0.2, "B1");
+        const Finding finding = onlyFinding("relay-chatter", circuit, &drive);
+        if (!finding.remedies.front().edit) {
+            return std::nullopt;
+        }
+        return afterRemedy(circuit, finding).parts.at(PartId{"B1"});
+    };
+    // 65 kPa is what electric pumps reach near sea level: common practice, no published source.
+    CHECK(cured(55e3, 1e3)->values.at("setPoint_Pa") == Approx(55e3));
+    CHECK(cured(56e3, 1e3)->values.at("setPoint_Pa") == Approx(55e3));
+    CHECK(cured(50e3, 8e3)->values.at("differential_Pa") == Approx(16e3));
+    CHECK(cured(50e3, 8e3)->values.at("setPoint_Pa") == Approx(49e3));
+    CHECK_FALSE(cured(50e3, 14e3).has_value());
 }
 
 TEST_CASE("a timer that holds too briefly is set to five seconds", "[checks][relay-chatter]") {

@@ -49,6 +49,22 @@ TEST_CASE("contacts of one relay that are never closed together make no short", 
     CHECK(finding.what.find("S1 (1–2) closes") != std::string::npos);
 }
 
+TEST_CASE("the contacts that make the short are tried first among many", "[checks][supply-short]") {
+    CircuitBuilder builder = switchedLamp();
+    for (int i = 10; i < 60; ++i) { // sorted before Z1 and Z2
+        const std::string number = std::to_string(i);
+        builder.part("hand-switch", "S" + number).wire("F1.2", "S" + number + ".1");
+    }
+    const Circuit circuit = builder.part("hand-switch", "Z1")
+                                .part("hand-switch", "Z2")
+                                .wire("F1.2", "Z1.1")
+                                .wire("Z1.2", "Z2.1")
+                                .wire("Z2.2", "P1.2")
+                                .build();
+    const Finding finding = onlyFinding("supply-short", circuit);
+    CHECK(finding.what.find("Z1 (1–2) and Z2 (1–2) close") != std::string::npos);
+}
+
 TEST_CASE("a diode in its direction across the supply is a short, against it none",
           "[checks][supply-short]") {
     const auto across = [](const char* plus, const char* minus) {

@@ -79,6 +79,19 @@ TEST_CASE("in the drive the terminal voltages while the load runs decide", "[che
     CHECK(finding.what.find("in the drive") != std::string::npos);
 }
 
+TEST_CASE("the pause between two runs is no loss", "[checks][voltage-drop]") {
+    const DriveResult drive =
+        RecordingBuilder(20)
+            .part("P1", probe::kCurrent,
+                  {{0, 5}, {5, 5}, {5, 0}, {5.4, 0}, {5.4, 5}, {8, 5}, {8, 0}, {20, 0}})
+            .terminal("G1.30", {{0, 12}, {20, 12}})
+            .terminal("G1.31", {{0, 0}, {20, 0}})
+            .terminal("P1.1", {{0, 11}, {5, 11}, {5, 0}, {5.4, 0}, {5.4, 11}, {8, 11}, {8, 0}, {20, 0}})
+            .terminal("P1.2", {{0, 0}, {20, 0}})
+            .drive();
+    CHECK(findings("voltage-drop", switchedLamp().build(), &drive).empty());
+}
+
 TEST_CASE("the remedy lays wires that lose less", "[checks][voltage-drop]") {
     const Circuit circuit = losing(0.2, supplyVoltage_V());
     const Finding finding = onlyFinding("voltage-drop", circuit);
