@@ -265,15 +265,18 @@ void CircuitView::Private::drawGrid(QPainter& painter, const QRectF& area) const
             }
         }
     }
-    QPen pen(colours.grid, 0, Qt::SolidLine, Qt::RoundCap);
+    // Square dots without smoothing: there are thousands of them in each frame.
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    QPen pen(colours.grid, 1);
     pen.setCosmetic(true);
-    pen.setWidthF(1.5);
     painter.setPen(pen);
     painter.drawPoints(fine.constData(), static_cast<int>(fine.size()));
     pen.setColor(colours.gridStrong);
-    pen.setWidthF(2);
+    pen.setWidth(2);
     painter.setPen(pen);
     painter.drawPoints(strong.constData(), static_cast<int>(strong.size()));
+    painter.restore();
 }
 
 QString CircuitView::Private::nudgeKey() {

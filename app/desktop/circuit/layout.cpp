@@ -48,7 +48,7 @@ RouteField fieldOf(const CircuitLayout& layout, const QRect& area) {
         field.addBody(coveredSteps(picture.body.translated(picture.origin()).adjusted(4, 4, -4, -4)));
         for (const PartText& text : picture.texts) {
             if (text.role != TextRole::Number) {
-                field.addText(coveredSteps(text.rect.translated(picture.origin()).adjusted(-4, -4, 4, 4)));
+                field.addText(coveredSteps(text.rect.translated(picture.origin()).adjusted(-4, -8, 4, 8)));
             }
         }
         for (const ConnectionPoint& point : picture.points) {

@@ -2,6 +2,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace pumpwright {
 
 class LineItem::Texts final : public QGraphicsItem {
@@ -20,7 +22,9 @@ public:
         m_line.m_drawing.drawLabel(*painter, m_line.m_picture);
         m_line.m_drawing.drawCurrent(*painter, m_line.m_picture, m_line.m_look.live, m_line.m_look.emphasis);
         if (m_line.m_look.mark) {
-            const QPointF aside = 40 * m_line.m_picture.direction;
+            // Beside the arrow in the middle, as far as the stretch allows.
+            const double room = std::clamp(m_line.m_picture.stretch / 2 - 12, 0.0, 40.0);
+            const QPointF aside = room * m_line.m_picture.direction;
             m_line.m_drawing.drawMark(*painter, m_line.m_picture.middle + aside, *m_line.m_look.mark);
         }
     }

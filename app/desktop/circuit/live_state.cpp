@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace pumpwright {
 namespace {
@@ -14,8 +15,13 @@ namespace {
 constexpr double kLeastVoltage_V = 1.0;
 constexpr double kLeastCurrent_A = 0.005;
 
+/// None where the channel is missing, or has no samples because the run stopped before its first step.
+std::optional<double> sampleAt(const Channel* channel, double time_s) {
+    return channel && !channel->times_s.empty() ? std::optional(channel->at(time_s)) : std::nullopt;
+}
+
 double valueAt(const Channel* channel, double time_s) {
-    return channel ? channel->at(time_s) : 0.0;
+    return sampleAt(channel, time_s).value_or(0.0);
 }
 
 bool restsClosed(const Features& features) {
@@ -26,8 +32,8 @@ bool restsClosed(const Features& features) {
 QString vacuumReading(const PartId& id, const PartKind& kind, const Part& part, const Recording& recording,
                       double time_s) {
     for (const PortSpec& port : kind.ports(part)) {
-        if (const Channel* channel = recording.port({id, port.name})) {
-            return readingText(channel->at(time_s), QuantityKind::GaugeVacuum);
+        if (const auto vacuum_Pa = sampleAt(recording.port({id, port.name}), time_s)) {
+            return readingText(*vacuum_Pa, QuantityKind::GaugeVacuum);
         }
     }
     return {};
@@ -45,8 +51,8 @@ PartLive partLive(const PartId& id, const Part& part, const Recording& recording
     const Features features = kind.features(part);
     PartLive live;
     live.known = true;
-    const Channel* contact = recording.part(id, probe::kContact);
-    live.closed = contact ? contact->at(time_s) >= 0.5 : restsClosed(features);
+    const auto contact = sampleAt(recording.part(id, probe::kContact), time_s);
+    live.closed = contact ? *contact >= 0.5 : restsClosed(features);
     live.energised = valueAt(recording.part(id, probe::kEnergised), time_s) >= 0.5 ||
                      std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
     if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {

@@ -6,6 +6,7 @@ namespace pumpwright {
 
 PartItem::PartItem(CircuitDrawing& drawing) : m_drawing(drawing) {
     setZValue(2);
+    setCacheMode(DeviceCoordinateCache); // symbols are costly to draw and seldom change
 }
 
 void PartItem::sync(const PartPicture& picture, const PartLook& look) {

@@ -150,7 +150,8 @@ int RouteField::crowding(const QRect& steps, bool across) const {
     for (int y = steps.top(); y <= steps.bottom(); ++y) {
         for (int x = steps.left(); x <= steps.right(); ++x) {
             if (const Cell* at = cell({x, y})) {
-                sum += 4 * at->body + 3 * at->text + 5 * (across ? at->along : at->across);
+                sum += 4 * at->body + 3 * at->text + 5 * (across ? at->along : at->across) +
+                       2 * (across ? at->across : at->along);
             }
         }
     }

@@ -35,8 +35,8 @@ public:
     std::vector<GridPoint> path(const RouteEnd& from, const RouteEnd& to,
                                 const std::vector<GridPoint>& bends) const;
 
-    /// How much a text over these steps would hide, to choose where a line's label goes. Only lines that
-    /// cross the text count, not the one that it stands on; `across` is the direction of both.
+    /// How much a text over these steps would hide, to choose where a line's label goes: bodies, texts, lines
+    /// that cross it and, less, lines beside it. `across`: the text reads from left to right.
     int crowding(const QRect& steps, bool across) const;
 
 private:
