@@ -5,6 +5,7 @@
 namespace pumpwright {
 
 // Each is defined in the file of its id.
+extern const Rule kDriveCutShort;
 extern const Rule kPressWithoutAssist;
 extern const Rule kSupplyShort;
 extern const Rule kUnfusedSupplyLead;
@@ -25,6 +26,7 @@ extern const Rule kPumpNeverStops;
 
 std::span<const Rule* const> rules() {
     static constexpr std::array kRules{
+        &kDriveCutShort,
         &kPressWithoutAssist,
         &kSupplyShort,
         &kUnfusedSupplyLead,

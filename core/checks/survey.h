@@ -20,6 +20,8 @@ public:
 
     const Circuit& circuit() const { return m_inputs.circuit; }
     const Nets& nets() const { return m_inputs.nets; }
+    /// What came of the drive, or null.
+    const DriveResult* drive() const { return m_inputs.drive; }
     /// The recorded drive, or null.
     const Recording* recording() const {
         return m_inputs.drive == nullptr ? nullptr : &m_inputs.drive->recording;
