@@ -38,7 +38,8 @@ SheetTable partsList(const Circuit& circuit, const CatalogueTitles& titles) {
                      {"Quantity", "Unit", "Part", "Ratings", "References", "Price " + circuit.currency,
                       "Sum " + circuit.currency},
                      {true, false, false, false, false, true, true},
-                     {}};
+                     {},
+                     true};
     for (const BillLine& line : bill.lines) {
         table.rows.push_back(row(line));
     }

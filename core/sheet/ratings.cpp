@@ -1,9 +1,12 @@
 #include "core/sheet/ratings.h"
 
 #include "core/parts/part_kind.h"
+#include "core/sheet/references.h"
 #include "core/units/quantity_kind.h"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace pumpwright {
 namespace {
@@ -71,12 +74,26 @@ void addRectifier(Texts& texts, const Features& features) {
     }
 }
 
-/// The first values and all choices of a kind, as its Nameplate has them.
-void addNameplate(Texts& texts, const Part& part, const PartKind& kind) {
+/// "capacity 60 Ah"
+std::string namedValue(const Part& part, const PartKind& kind, const ParameterSpec& parameter) {
+    return fmt::format("{} {}", lowerFirst(parameter.label),
+                       formatQuantity(kind.value(part, parameter.key), parameter.kind));
+}
+
+void addSetPoints(Texts& texts, const Part& part, const PartKind& kind, const Features& features) {
+    for (const ParameterSpec& parameter : kind.parameters()) {
+        if (std::ranges::find(features.setPoints, parameter.key) != features.setPoints.end()) {
+            texts.push_back(namedValue(part, kind, parameter));
+        }
+    }
+}
+
+/// The values that a kind states first.
+void addFirstValues(Texts& texts, const Part& part, const PartKind& kind) {
     constexpr std::size_t kMost = 2;
-    for (const ParameterSpec& parameter :
-         kind.parameters().first(std::min(kMost, kind.parameters().size()))) {
-        texts.push_back(formatQuantity(kind.value(part, parameter.key), parameter.kind));
+    const auto parameters = kind.parameters();
+    for (const ParameterSpec& parameter : parameters.first(std::min(kMost, parameters.size()))) {
+        texts.push_back(namedValue(part, kind, parameter));
     }
 }
 
@@ -84,7 +101,7 @@ void addChoices(Texts& texts, const Part& part, const PartKind& kind) {
     for (const ChoiceSpec& choice : kind.choices()) {
         for (const ChoiceSpec::Option& option : choice.options) {
             if (option.id == kind.choice(part, choice.key)) {
-                texts.push_back(fmt::format("{}: {}", choice.label, option.label));
+                texts.push_back(fmt::format("{}: {}", lowerFirst(choice.label), option.label));
             }
         }
     }
@@ -101,8 +118,9 @@ std::string ratingsText(const Part& part) {
     addContacts(texts, features);
     addLoads(texts, features);
     addRectifier(texts, features);
+    addSetPoints(texts, part, kind, features);
     if (texts.empty()) {
-        addNameplate(texts, part, kind);
+        addFirstValues(texts, part, kind);
     }
     if (features.coils.empty()) { // a relay's choices show in its coil and contacts
         addChoices(texts, part, kind);

@@ -37,12 +37,8 @@ int comparedRuns(std::string_view a, std::string_view b) {
     return a.compare(b);
 }
 
-std::string lowerFirst(std::string_view title) {
-    std::string text(title);
-    if (!text.empty() && text.front() >= 'A' && text.front() <= 'Z') {
-        text.front() = static_cast<char>(text.front() - 'A' + 'a');
-    }
-    return text;
+bool isCapital(char c) {
+    return c >= 'A' && c <= 'Z';
 }
 
 } // namespace
@@ -58,6 +54,15 @@ bool referenceBefore(std::string_view a, std::string_view b) {
         b.remove_prefix(right.size());
     }
     return a.empty() && !b.empty();
+}
+
+std::string lowerFirst(std::string_view label) {
+    std::string text(label);
+    const bool shorthand = text.size() > 1 && isCapital(text[1]);
+    if (!text.empty() && isCapital(text.front()) && !shorthand) {
+        text.front() = static_cast<char>(text.front() - 'A' + 'a');
+    }
+    return text;
 }
 
 std::string partName(const Circuit& circuit, const PartId& id) {

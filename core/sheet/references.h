@@ -14,6 +14,9 @@ bool referenceBefore(std::string_view a, std::string_view b);
 /// "K1 relay", or the id of a part that the circuit does not hold.
 std::string partName(const Circuit& circuit, const PartId& id);
 
+/// A label in the middle of a sentence: "Capacity" as "capacity", "LED" as it is.
+std::string lowerFirst(std::string_view label);
+
 /// References of parts, wires and hoses in the order of referenceBefore(), joined by ", ".
 std::string joinedReferences(std::vector<std::string> references);
 

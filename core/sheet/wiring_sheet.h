@@ -14,6 +14,7 @@ struct SheetTable {
     std::vector<std::string> columns;
     std::vector<bool> numeric; ///< columns set right-aligned
     std::vector<std::vector<std::string>> rows;
+    bool endsWithTotal = false; ///< the last row sums up the others
 };
 
 /// What the wiring sheet says, as texts in display units; how it is set out is up to the app.
