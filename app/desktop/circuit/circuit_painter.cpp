@@ -31,7 +31,8 @@ double smallestTextHeight() {
     return kSmallTextHeight;
 }
 
-void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style) {
+void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style,
+                  double textScale) {
     const CircuitLayout layout = layoutOf(circuit);
     const QRectF bounds = layout.bounds();
     if (bounds.isEmpty() || target.isEmpty()) {
@@ -43,7 +44,7 @@ void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& targe
     painter.translate(target.center());
     painter.scale(scale, scale);
     painter.translate(-bounds.center());
-    CircuitDrawing drawing(paletteOf(style));
+    CircuitDrawing drawing(paletteOf(style), textScale);
     drawing.drawAll(painter, circuit, layout);
     painter.restore();
 }

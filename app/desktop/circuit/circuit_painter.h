@@ -19,7 +19,9 @@ QRectF circuitBounds(const Circuit& circuit);
 double smallestTextHeight();
 
 /// Draws the whole circuit as vectors, without live state or marks, scaled to fit into `target` and centred
-/// there.
-void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style);
+/// there. `textScale` enlarges the smallest text where it stands, and other text to that height, for
+/// paper on which it would be too small.
+void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style,
+                  double textScale = 1);
 
 } // namespace pumpwright

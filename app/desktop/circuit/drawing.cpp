@@ -67,12 +67,19 @@ void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, con
     }
 }
 
+QFont CircuitDrawing::scaledFont(TextRole role) const {
+    QFont font = textFont(role);
+    const auto least = static_cast<int>(std::ceil(kSmallTextHeight * m_textScale));
+    font.setPixelSize(std::max(font.pixelSize(), least));
+    return font;
+}
+
 void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture) const {
     if (!isReadable(painter, kSmallTextHeight)) {
         return;
     }
     for (const PartText& text : picture.texts) {
-        painter.setFont(textFont(text.role));
+        painter.setFont(scaledFont(text.role));
         painter.setPen(roleColour(m_palette, text.role));
         painter.drawText(text.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, text.text);
     }
@@ -161,7 +168,7 @@ void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) co
     if (!picture.labelUpright) {
         painter.rotate(-90);
     }
-    painter.setFont(textFont(TextRole::Number));
+    painter.setFont(scaledFont(TextRole::Number));
     painter.setPen(m_palette.quietText);
     painter.drawText(QRectF(-200, -10, 400, 20), Qt::AlignCenter, picture.label);
     painter.restore();

@@ -16,7 +16,8 @@ enum class Emphasis { None, Hovered, Selected };
 /// Draws parts and lines in one palette; scene items, print and clipboard share it.
 class CircuitDrawing {
 public:
-    explicit CircuitDrawing(const Palette& palette) : m_palette(palette), m_symbols(palette) {}
+    explicit CircuitDrawing(const Palette& palette, double textScale = 1)
+        : m_palette(palette), m_symbols(palette), m_textScale(textScale) {}
 
     const Palette& palette() const { return m_palette; }
 
@@ -38,11 +39,13 @@ public:
     void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout);
 
 private:
+    QFont scaledFont(TextRole role) const;
     void drawTexts(QPainter& painter, const PartPicture& picture) const;
     void drawReading(QPainter& painter, const PartPicture& picture, const PartLive& live) const;
 
     Palette m_palette;
     SymbolPainter m_symbols;
+    double m_textScale;
 };
 
 /// Width of a wire's core, by its area, in scene units.

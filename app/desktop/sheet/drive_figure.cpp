@@ -24,15 +24,14 @@ double shown(double si, QuantityKind kind) {
     return (si - unit.offset) / unit.factor;
 }
 
-void addCurve(DriveFigure::Lane& lane, const Channel* channel, const QString& name) {
+void addCurve(DriveFigure::Lane& lane, const Channel* channel, QuantityKind kind, const QString& name) {
     if (channel == nullptr || channel->times_s.empty()) {
         return;
     }
     DriveFigure::Curve curve{name, channel->probe.stepped, {}};
     curve.samples.reserve(static_cast<qsizetype>(channel->times_s.size()));
     for (std::size_t i = 0; i < channel->times_s.size(); ++i) {
-        curve.samples.append(
-            {channel->times_s[i], shown(static_cast<double>(channel->values[i]), channel->probe.kind)});
+        curve.samples.append({channel->times_s[i], shown(static_cast<double>(channel->values[i]), kind)});
     }
     lane.curves.append(curve);
 }
@@ -67,7 +66,7 @@ DriveFigure::Lane vacuumLane(const Circuit& circuit, const Recording& recording)
     DriveFigure::Lane lane{laneTitle(QStringLiteral("Vacuum"), QuantityKind::GaugeVacuum), {}, {}};
     for (const auto& [id, part] : circuit.parts) {
         const PartKind& kind = kindOf(part);
-        addCurve(lane, recording.port({id, "vacuum"}),
+        addCurve(lane, recording.port({id, "vacuum"}), QuantityKind::GaugeVacuum,
                  QStringLiteral("at %1 %2").arg(text(part.reference), text(kind.title()).toLower()));
         addLevels(lane, part, kind);
     }
@@ -78,8 +77,9 @@ DriveFigure::Lane assistLane(const Circuit& circuit, const Recording& recording)
     DriveFigure::Lane lane{laneTitle(QStringLiteral("Assist"), QuantityKind::Force), {}, {}};
     for (const auto& [id, part] : circuit.parts) {
         const QString reference = text(part.reference);
-        addCurve(lane, recording.part(id, probe::kAssist), reference + QStringLiteral(" assist"));
-        addCurve(lane, recording.part(id, probe::kAssistAsked),
+        addCurve(lane, recording.part(id, probe::kAssist), QuantityKind::Force,
+                 reference + QStringLiteral(" assist"));
+        addCurve(lane, recording.part(id, probe::kAssistAsked), QuantityKind::Force,
                  reference + QStringLiteral(" assist asked for"));
     }
     return lane;
@@ -90,7 +90,7 @@ DriveFigure::Lane motorLane(const Circuit& circuit, const Recording& recording) 
     for (const auto& [id, part] : circuit.parts) {
         const auto loads = kindOf(part).features(part).loads;
         if (std::ranges::find(loads, LoadSort::Motor, &Load::sort) != loads.end()) {
-            addCurve(lane, recording.part(id, probe::kCurrent), text(part.reference));
+            addCurve(lane, recording.part(id, probe::kCurrent), QuantityKind::Current, text(part.reference));
         }
     }
     return lane;

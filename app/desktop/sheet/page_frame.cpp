@@ -162,6 +162,10 @@ QRectF cautionSpace() {
     return {kFrame.left(), kFrame.bottom() - kBlockHeight, kFrame.width() - kBlockWidth, kBlockHeight};
 }
 
+QRectF partSpace() {
+    return kFrame.adjusted(kPadding, kPadding, -kPadding, -kStripHeight);
+}
+
 QRectF tableSpace() {
     return kFrame.adjusted(kTableMargin, kTableMargin, -kTableMargin, -kStripHeight - kTableMargin / 2);
 }

@@ -27,7 +27,9 @@ void paintTitleStrip(QPainter& painter, const SheetPaper& paper, PageNumber numb
 QRectF drawingSpace();
 /// At the foot of the first page, beside the title block.
 QRectF cautionSpace();
-/// Inside the frame and above the title strip, with a margin.
+/// Inside the frame and above the title strip, for parts of a schematic.
+QRectF partSpace();
+/// The same with a margin.
 QRectF tableSpace();
 
 } // namespace pumpwright

@@ -1,6 +1,5 @@
 #include "app/desktop/sheet/sheet_pages.h"
 
-#include "app/desktop/circuit/circuit_painter.h"
 #include "app/desktop/sheet/caution_box.h"
 #include "app/desktop/sheet/drive_figure.h"
 #include "app/desktop/sheet/page_frame.h"
@@ -42,6 +41,11 @@ void addFigure(PageFlow& flow, const SheetPaper& paper) {
                   [figure](QPainter& painter, const QRectF& box) { paintDriveFigure(painter, box, figure); });
 }
 
+QRectF overviewSpace() {
+    constexpr double kMargin = 30;
+    return drawingSpace().adjusted(kMargin, kMargin, -kMargin, -kMargin);
+}
+
 PageFlow flowOf(const SheetPaper& paper) {
     const WiringSheet& content = paper.content;
     PageFlow flow(tableSpace());
@@ -62,14 +66,11 @@ PageFlow flowOf(const SheetPaper& paper) {
 
 } // namespace
 
-SheetPages::SheetPages(const SheetPaper& paper) : m_paper(paper), m_flow(flowOf(paper)) {}
+SheetPages::SheetPages(const SheetPaper& paper)
+    : m_paper(paper), m_parts(paper.circuit, overviewSpace(), partSpace()), m_flow(flowOf(paper)) {}
 
 void SheetPages::paintFirstPage(QPainter& painter) const {
-    constexpr double kMargin = 60;
-    const QRectF space = drawingSpace().adjusted(kMargin, kMargin, -kMargin, -kMargin);
-    painter.save();
-    paintCircuit(painter, m_paper.circuit, space, PaintStyle::Print);
-    painter.restore();
+    m_parts.paintOverview(painter, m_paper.circuit);
     paintCautionBox(painter, cautionSpace(), m_paper.content.cautions);
 }
 
@@ -82,7 +83,12 @@ void SheetPages::paint(QPainter& painter, int page) const {
         paintFirstPage(painter);
         paintTitleBlock(painter, m_paper, number);
     } else {
-        m_flow.paint(painter, page - 1);
+        const int part = page - 1;
+        if (part < m_parts.count()) {
+            m_parts.paint(painter, m_paper.circuit, part);
+        } else {
+            m_flow.paint(painter, part - m_parts.count());
+        }
         paintTitleStrip(painter, m_paper, number);
     }
     painter.restore();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/sheet/page_flow.h"
+#include "app/desktop/sheet/schematic_parts.h"
 #include "app/desktop/sheet/sheet_paper.h"
 
 namespace pumpwright {
@@ -10,7 +11,7 @@ class SheetPages {
 public:
     explicit SheetPages(const SheetPaper& paper);
 
-    int count() const { return 1 + m_flow.pageCount(); }
+    int count() const { return 1 + m_parts.count() + m_flow.pageCount(); }
     /// Paints page 0…count()-1 with the painter's unit set to a sheet unit.
     void paint(QPainter& painter, int page) const;
 
@@ -18,6 +19,7 @@ private:
     void paintFirstPage(QPainter& painter) const;
 
     SheetPaper m_paper;
+    SchematicParts m_parts;
     PageFlow m_flow;
 };
 

@@ -39,6 +39,9 @@ QFont sheetFont(SheetText text) {
     font.setPixelSize(pixelSize(pointSize(text)));
     font.setBold(isBold(text));
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Any letter spacing makes Qt leave ligatures out: "fi" as one glyph is not found by who searches the
+    // PDF.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 32);
     return font;
 }
 

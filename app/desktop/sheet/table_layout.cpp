@@ -11,7 +11,7 @@
 namespace pumpwright {
 namespace {
 
-constexpr double kPaddingX = 14;
+constexpr double kPaddingX = 16;
 constexpr double kPaddingY = 6;
 constexpr double kTitleGap = 12;
 
@@ -28,20 +28,24 @@ QFont cellFont(bool bold) {
 }
 
 struct ColumnWish {
-    double natural = 0; ///< everything on one line
+    double natural = 0; ///< every cell on one line
+    double head = 0;    ///< the head too
     double least = 0;   ///< no word broken
 };
 
-ColumnWish wishOf(const QString& head, const QList<QStringList>& rows, qsizetype column) {
-    constexpr double kLongestKept = 300;                            // a longer word may be broken
-    const double headWord = longestWordWidth(head, cellFont(true)); // heads may break between words
-    ColumnWish wish{headWord, headWord};
+ColumnWish wishOf(const QString& head, const QList<QStringList>& rows, qsizetype column, bool lastIsBold) {
+    constexpr double kLongestKept = 300; // a longer word may be broken
+    const double headWord = longestWordWidth(head, cellFont(true));
+    ColumnWish wish{headWord, textWidth(head, cellFont(true)), headWord};
     for (const QStringList& row : rows) {
-        wish.natural = std::max(wish.natural, textWidth(row[column], cellFont(false)));
+        const bool bold = lastIsBold && &row == &rows.back();
+        wish.natural = std::max(wish.natural, textWidth(row[column], cellFont(bold)));
         wish.least = std::max(wish.least, longestWordWidth(row[column], cellFont(false)));
     }
-    wish.natural += 2 * kPaddingX + 1;
-    wish.least = std::min(wish.least, kLongestKept) + 2 * kPaddingX + 1;
+    constexpr double kPadding = 2 * kPaddingX + 1;
+    wish.natural += kPadding;
+    wish.head = std::max(wish.natural, wish.head + kPadding);
+    wish.least = std::min(wish.least, kLongestKept) + kPadding;
     return wish;
 }
 
@@ -81,32 +85,40 @@ QList<double> sharedWidths(const QList<ColumnWish>& wishes, double width) {
 
 TableLayout::TableLayout(const SheetTable& table, double width)
     : m_title(QString::fromStdString(table.title)), m_head(texts(table.columns)),
-      m_numeric(table.numeric.begin(), table.numeric.end()) {
+      m_numeric(table.numeric.begin(), table.numeric.end()), m_endsWithTotal(table.endsWithTotal) {
     for (const std::vector<std::string>& row : table.rows) {
         m_rows.append(texts(row));
     }
     fitColumns(width);
     m_headHeight = heightOf(m_head, true);
-    for (const QStringList& row : std::as_const(m_rows)) {
-        m_rowHeights.append(heightOf(row, false));
+    for (qsizetype row = 0; row < m_rows.size(); ++row) {
+        m_rowHeights.append(heightOf(m_rows[row], isTotal(row)));
     }
 }
 
 void TableLayout::fitColumns(double width) {
     QList<ColumnWish> wishes;
     double natural = 0;
+    double withHeads = 0;
     for (qsizetype column = 0; column < m_head.size(); ++column) {
-        wishes.append(wishOf(m_head[column], m_rows, column));
+        wishes.append(wishOf(m_head[column], m_rows, column, m_endsWithTotal));
         natural += wishes.back().natural;
+        withHeads += wishes.back().head;
+    }
+    if (withHeads <= width) { // there is room enough to leave heads unbroken
+        natural = withHeads;
+        for (ColumnWish& wish : wishes) {
+            wish.natural = wish.head;
+        }
     }
     if (natural > width) {
         m_widths = sharedWidths(wishes, width);
         return;
     }
     constexpr double kMostExtra = 60; // wider gaps make a row hard to follow
-    const double extra = std::min(kMostExtra, (width - natural) / static_cast<double>(m_head.size()));
+    m_slack = std::min(kMostExtra, (width - natural) / static_cast<double>(m_head.size()));
     for (const ColumnWish& wish : std::as_const(wishes)) {
-        m_widths.append(wish.natural + extra);
+        m_widths.append(wish.natural + m_slack);
     }
 }
 
@@ -118,11 +130,14 @@ double TableLayout::titleHeight() const {
     return textHeight(m_title, sheetFont(SheetText::Heading), 1e6) + kTitleGap;
 }
 
+double TableLayout::textWidthIn(qsizetype column) const {
+    return m_widths[column] - 2 * kPaddingX - (m_numeric[column] ? m_slack : 0);
+}
+
 double TableLayout::heightOf(const QStringList& cells, bool bold) const {
     double height = 0;
     for (qsizetype column = 0; column < m_widths.size(); ++column) {
-        height =
-            std::max(height, textHeight(cells[column], cellFont(bold), m_widths[column] - 2 * kPaddingX));
+        height = std::max(height, textHeight(cells[column], cellFont(bold), textWidthIn(column)));
     }
     return height + 2 * kPaddingY;
 }
@@ -140,7 +155,7 @@ void TableLayout::paintHead(QPainter& painter, QPointF at) const {
 }
 
 void TableLayout::paintRow(QPainter& painter, QPointF at, qsizetype row) const {
-    paintCells(painter, at, m_rows[row], false);
+    paintCells(painter, at, m_rows[row], isTotal(row));
     painter.setPen(sheetPen(SheetLine::Hair));
     painter.drawLine(at + QPointF(0, m_rowHeights[row]), at + QPointF(width(), m_rowHeights[row]));
 }
@@ -148,7 +163,7 @@ void TableLayout::paintRow(QPainter& painter, QPointF at, qsizetype row) const {
 void TableLayout::paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const {
     painter.setPen(Qt::black);
     for (qsizetype column = 0; column < m_widths.size(); ++column) {
-        const QRectF box(at.x() + kPaddingX, at.y() + kPaddingY, m_widths[column] - 2 * kPaddingX, 1e6);
+        const QRectF box(at.x() + kPaddingX, at.y() + kPaddingY, textWidthIn(column), 1e6);
         paintText(painter, box, cells[column], cellFont(bold),
                   m_numeric[column] ? Qt::AlignRight : Qt::AlignLeft);
         at.rx() += m_widths[column];

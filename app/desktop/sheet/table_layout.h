@@ -28,6 +28,8 @@ public:
 
 private:
     void fitColumns(double width);
+    double textWidthIn(qsizetype column) const;
+    bool isTotal(qsizetype row) const { return m_endsWithTotal && row == m_rows.size() - 1; }
     double heightOf(const QStringList& cells, bool bold) const;
     void paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const;
 
@@ -38,6 +40,9 @@ private:
     QList<double> m_widths; ///< with padding
     QList<double> m_rowHeights;
     double m_headHeight = 0;
+    double m_slack =
+        0; ///< of each width: what a column got beyond its need; at the right of numbers it stays free
+    bool m_endsWithTotal;
 };
 
 } // namespace pumpwright

@@ -1,0 +1,160 @@
+#include "app/desktop/sheet/schematic_parts.h"
+
+#include "app/desktop/circuit/circuit_painter.h"
+#include "app/desktop/sheet/sheet_style.h"
+#include "app/desktop/sheet/sheet_text.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kHeading = 50;
+constexpr double kMarkBand = 34; ///< around the drawing, for the match marks
+constexpr double kOverlap = 100; ///< shown on both sides of a cut
+constexpr double kSmallestText = 7.0 * kUnitsPerInch / 72.0;
+
+/// Larger text would run into lines and symbols.
+constexpr double kLargestTextScale = 1.4;
+/// A circuit of a few parts does not fill the page.
+constexpr double kLargestScale = 1.5 * kUnitsPerMillimetre / 4; // 1:1 is 4 scene units a millimetre
+
+/// By how much text is enlarged on a schematic of this scale.
+double textScaleAt(double scale) {
+    return std::clamp(kSmallestText / (smallestTextHeight() * scale), 1.0, kLargestTextScale);
+}
+
+/// Smallest scale at which enlarged text can be read.
+double readableScale() {
+    return kSmallestText / (smallestTextHeight() * kLargestTextScale);
+}
+
+QRectF centred(const QSizeF& size, const QRectF& space) {
+    return {space.center() - QPointF(size.width(), size.height()) / 2, size};
+}
+
+/// What a row of pages covers that overlap.
+double covered(int pages, double window) {
+    return pages * (window - kOverlap) + kOverlap;
+}
+
+/// The largest scale at which this many pages hold the whole circuit.
+double scaleFor(int columns, int rows, const QSizeF& window, const QSizeF& bounds) {
+    return std::min(covered(columns, window.width()) / bounds.width(),
+                    covered(rows, window.height()) / bounds.height());
+}
+
+struct Grid {
+    int columns = 1;
+    int rows = 1;
+    double scale = 0;
+};
+
+/// The fewest pages on which all can be read, laid so that the circuit comes out largest.
+Grid smallestGrid(const QSizeF& window, const QSizeF& bounds) {
+    constexpr int kMostPages = 400; // a circuit within the limits of the file needs fewer
+    Grid best;
+    for (int pages = 1; pages <= kMostPages && best.scale < readableScale(); ++pages) {
+        for (int columns = 1; columns <= pages; ++columns) {
+            const double scale =
+                pages % columns == 0 ? scaleFor(columns, pages / columns, window, bounds) : 0;
+            if (scale > best.scale) {
+                best = {columns, pages / columns, scale};
+            }
+        }
+    }
+    return best;
+}
+
+} // namespace
+
+SchematicParts::SchematicParts(const Circuit& circuit, const QRectF& overview, const QRectF& space)
+    : m_overview(overview), m_space(space) {
+    const QSizeF bounds = circuitBounds(circuit).size();
+    if (bounds.isEmpty()) {
+        return;
+    }
+    const double fitted =
+        std::min({overview.width() / bounds.width(), overview.height() / bounds.height(), kLargestScale});
+    m_overview = centred(bounds * fitted, overview);
+    m_overviewTextScale = textScaleAt(fitted);
+    if (fitted >= readableScale()) {
+        return;
+    }
+    const Grid grid = smallestGrid(window().size(), bounds);
+    m_size = bounds * grid.scale;
+    m_textScale = textScaleAt(grid.scale);
+    m_columns = grid.columns;
+    m_rows = grid.rows;
+}
+
+void SchematicParts::paintOverview(QPainter& painter, const Circuit& circuit) const {
+    paintCircuit(painter, circuit, m_overview, PaintStyle::Print, m_overviewTextScale);
+}
+
+QRectF SchematicParts::window() const {
+    return m_space.adjusted(kMarkBand, kHeading + kMarkBand, -kMarkBand, -kMarkBand);
+}
+
+/// Parts are counted as one reads.
+QString SchematicParts::partName(int column, int row) const {
+    return QStringLiteral("part %1").arg(row * m_columns + column + 1);
+}
+
+void SchematicParts::paintMark(QPainter& painter, const QRectF& edge, int column, int row) const {
+    const bool upright = edge.height() > edge.width();
+    painter.save();
+    painter.translate(edge.center());
+    painter.rotate(upright ? -90 : 0);
+    const double length = std::max(edge.width(), edge.height());
+    const QRectF box(-length / 2, -kMarkBand / 2, length, kMarkBand);
+    painter.setPen(sheetPen(SheetLine::Hair));
+    painter.drawLine(QPointF(-length / 2, 0), QPointF(-190, 0));
+    painter.drawLine(QPointF(190, 0), QPointF(length / 2, 0));
+    painter.setPen(Qt::black);
+    paintLine(painter, box, QStringLiteral("goes on in %1").arg(partName(column, row)),
+              sheetFont(SheetText::Label), Qt::AlignCenter);
+    painter.restore();
+}
+
+void SchematicParts::paintMarks(QPainter& painter, int column, int row) const {
+    const QRectF inner = window();
+    if (column > 0) {
+        paintMark(painter, {m_space.left(), inner.top(), kMarkBand, inner.height()}, column - 1, row);
+    }
+    if (column + 1 < m_columns) {
+        paintMark(painter, {inner.right(), inner.top(), kMarkBand, inner.height()}, column + 1, row);
+    }
+    if (row > 0) {
+        paintMark(painter, {inner.left(), inner.top() - kMarkBand, inner.width(), kMarkBand}, column,
+                  row - 1);
+    }
+    if (row + 1 < m_rows) {
+        paintMark(painter, {inner.left(), inner.bottom(), inner.width(), kMarkBand}, column, row + 1);
+    }
+}
+
+void SchematicParts::paint(QPainter& painter, const Circuit& circuit, int part) const {
+    const int column = part % m_columns;
+    const int row = part / m_columns;
+    const QRectF inner = window();
+    painter.setPen(Qt::black);
+    paintLine(painter, {m_space.left(), m_space.top(), m_space.width(), kHeading - 10},
+              QStringLiteral("Schematic, %1 of %2").arg(partName(column, row)).arg(count()),
+              sheetFont(SheetText::Heading));
+    const QSizeF whole(covered(m_columns, inner.width()), covered(m_rows, inner.height()));
+    const QPointF origin = inner.topLeft() -
+                           QPointF(column * (inner.width() - kOverlap), row * (inner.height() - kOverlap)) +
+                           QPointF(whole.width() - m_size.width(), whole.height() - m_size.height()) / 2;
+    painter.save();
+    painter.setClipRect(inner);
+    paintCircuit(painter, circuit, QRectF(origin, m_size), PaintStyle::Print, m_textScale);
+    painter.restore();
+    painter.setPen(Qt::black);
+    paintMarks(painter, column, row);
+}
+
+} // namespace pumpwright

@@ -1,0 +1,190 @@
+#include "app/desktop/sheet/sheet_paper.h"
+#include "core/checks/rule.h"
+#include "core/nets/nets.h"
+#include "tests/app/sheet/pump_circuit.h"
+#include "tests/support/catch.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+using namespace pumpwright;
+
+namespace {
+
+/// What a program of poppler prints; empty and a failed check where it can't be run.
+QString outputOf(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    const bool finished = process.waitForFinished(60'000) && process.exitCode() == 0;
+    INFO(program.toStdString() << ": " << process.readAllStandardError().toStdString());
+    CHECK(finished);
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+/// Line breaks inside cells are no matter of content.
+QString oneLine(const QString& text) {
+    return text.simplified();
+}
+
+/// The sheet of a circuit, driven and checked, as a PDF in a folder that goes with it.
+class PrintedSheet {
+public:
+    explicit PrintedSheet(const Circuit& circuit) {
+        const auto drive = std::make_shared<const DriveResult>(simulateDrive(circuit));
+        const Nets nets = findNets(circuit);
+        const auto findings = checkCircuit({circuit, nets, drive.get()});
+        m_paper = {circuit, wiringSheet(circuit, findings, "k7m2q9xd"), drive,
+                   QStringLiteral("van.pumpwright"), QStringLiteral("2026-03-02")};
+        REQUIRE(writeSheetPdf(path(), m_paper));
+    }
+
+    QString path() const { return m_folder.filePath(QStringLiteral("sheet.pdf")); }
+    const SheetPaper& paper() const { return m_paper; }
+    /// As laid out in columns of text, so that cells of one row stay together.
+    QString text(const QStringList& options = {}) const {
+        return outputOf(QStringLiteral("pdftotext"), options + QStringList{path(), QStringLiteral("-")});
+    }
+
+private:
+    QTemporaryDir m_folder;
+    SheetPaper m_paper;
+};
+
+const PrintedSheet& pumpSheet() {
+    static const PrintedSheet sheet(pumpCircuit());
+    return sheet;
+}
+
+bool hasWord(const QString& text, const std::string& word) {
+    const QRegularExpression pattern(QStringLiteral("(^|[^\\w])%1([^\\w]|$)")
+                                         .arg(QRegularExpression::escape(QString::fromStdString(word))));
+    return text.contains(pattern);
+}
+
+} // namespace
+
+TEST_CASE("the printed sheet holds every wire, hose and part by its reference", "[sheet][pdf]") {
+    const QString text = pumpSheet().text();
+    const Circuit& circuit = pumpSheet().paper().circuit;
+    for (const auto& [id, part] : circuit.parts) {
+        INFO(part.reference);
+        CHECK(hasWord(text, part.reference));
+    }
+    for (const auto& [id, wire] : circuit.wires) {
+        INFO(wire.reference);
+        CHECK(hasWord(text, wire.reference));
+    }
+    for (const auto& [id, hose] : circuit.hoses) {
+        INFO(hose.reference);
+        CHECK(hasWord(text, hose.reference));
+    }
+}
+
+TEST_CASE("every caution stands on the first page and on the last", "[sheet][pdf]") {
+    const QString first = oneLine(pumpSheet().text({QStringLiteral("-l"), QStringLiteral("1")}));
+    const QString all = oneLine(pumpSheet().text());
+    for (const std::string& caution : cautions()) {
+        const QString words = QString::fromStdString(caution);
+        INFO(caution);
+        CHECK(first.contains(words));
+        CHECK(all.count(words) == 2);
+    }
+}
+
+TEST_CASE("title block, file name and check sum are on the sheet", "[sheet][pdf]") {
+    const QString first = oneLine(pumpSheet().text({QStringLiteral("-l"), QStringLiteral("1")}));
+    for (const char* words :
+         {"Legal owner", "Workshop in the yard", "Identification number", "VP-01", "Revision",
+          "Date of issue", "2026-03-01", "Title", "Vacuum pump of the delivery van", "Creator", "N. N.",
+          "Approved by", "Document type", "van.pumpwright", "k7m2q9xd", "2026-03-02"}) {
+        INFO(words);
+        CHECK(first.contains(QString::fromUtf8(words)));
+    }
+}
+
+TEST_CASE("pages are counted", "[sheet][pdf]") {
+    const QString info = outputOf(QStringLiteral("pdfinfo"), {pumpSheet().path()});
+    const auto match = QRegularExpression(QStringLiteral("Pages:\\s+(\\d+)")).match(info);
+    REQUIRE(match.hasMatch());
+    const int pages = match.captured(1).toInt();
+    CHECK(pages >= 3);
+    const QString text = oneLine(pumpSheet().text());
+    for (int page = 1; page <= pages; ++page) {
+        CHECK(text.contains(QStringLiteral("%1 of %2").arg(page).arg(pages)));
+    }
+}
+
+TEST_CASE("the sheet is A4 on its side", "[sheet][pdf]") {
+    // ISO 216: A4 is 210 mm × 297 mm, which is 595.28 pt × 841.89 pt.
+    const QString info = outputOf(QStringLiteral("pdfinfo"), {pumpSheet().path()});
+    const auto match = QRegularExpression(QStringLiteral("Page size:\\s+([\\d.]+) x ([\\d.]+)")).match(info);
+    REQUIRE(match.hasMatch());
+    CHECK_THAT(match.captured(1).toDouble(), Catch::WithinAbs(841.89, 1.0));
+    CHECK_THAT(match.captured(2).toDouble(), Catch::WithinAbs(595.28, 1.0));
+}
+
+TEST_CASE("all fonts are embedded", "[sheet][pdf]") {
+    const QStringList lines =
+        outputOf(QStringLiteral("pdffonts"), {pumpSheet().path()}).split(QLatin1Char('\n'));
+    REQUIRE(lines.size() > 2); // two head lines
+    const qsizetype column = lines[0].indexOf(QStringLiteral("emb"));
+    for (const QString& line : lines.mid(2)) {
+        if (!line.isEmpty()) {
+            INFO(line.toStdString());
+            CHECK(line.mid(column, 3) == QStringLiteral("yes"));
+        }
+    }
+}
+
+TEST_CASE("no text is smaller than 7 pt", "[sheet][pdf]") {
+    // Zoomed to 216 dpi, a point is three units, and sizes are printed as whole numbers.
+    const QString fonts = outputOf(QStringLiteral("pdftohtml"),
+                                   {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-stdout"),
+                                    QStringLiteral("-zoom"), QStringLiteral("3"), pumpSheet().path()});
+    const QRegularExpression size(QStringLiteral("<fontspec [^>]*size=\"(\\d+)\""));
+    int sizes = 0;
+    for (auto match = size.globalMatch(fonts); match.hasNext();) {
+        CHECK(match.next().captured(1).toInt() >= 21);
+        ++sizes;
+    }
+    CHECK(sizes > 0);
+}
+
+TEST_CASE("a sheet of sixty wires repeats the head of its table on each page", "[sheet][pdf]") {
+    CircuitBuilder builder;
+    for (int i = 1; i <= 61; ++i) {
+        builder.part("splice", "X" + std::to_string(i));
+    }
+    for (int i = 1; i <= 60; ++i) {
+        builder.wire("X" + std::to_string(i) + ".1", "X" + std::to_string(i + 1) + ".1");
+    }
+    const PrintedSheet sheet(builder.build());
+    const QString text = sheet.text();
+    CHECK(text.contains(QStringLiteral("Wires (continued)")));
+    CHECK(text.count(QStringLiteral("Insulation")) >= 2);
+    CHECK(hasWord(text, "W60"));
+}
+
+TEST_CASE("texts that look like markup are printed as they are", "[sheet][pdf]") {
+    Circuit circuit = pumpCircuit();
+    circuit.title.title = "<b>5 < 6 & \"7\"</b>";
+    circuit.parts.begin()->second.catalogue = "&amp;";
+    const PrintedSheet sheet(circuit);
+    CHECK(oneLine(sheet.text()).contains(QStringLiteral("<b>5 < 6 & \"7\"</b>")));
+}
+
+TEST_CASE("an empty circuit prints", "[sheet][pdf]") {
+    const PrintedSheet sheet(Circuit{});
+    CHECK(oneLine(sheet.text()).contains(QStringLiteral("Cautions")));
+}
+
+TEST_CASE("a sheet that can't be written says where and why, and leaves nothing behind", "[sheet][pdf]") {
+    const QString path = QStringLiteral("/nowhere/at/all/sheet.pdf");
+    const Result<void> written = writeSheetPdf(path, pumpSheet().paper());
+    REQUIRE_FALSE(written);
+    CHECK(written.error().code == ErrorCode::FileUnwritable);
+    CHECK(written.error().place.file == path.toStdString());
+    CHECK_FALSE(QFile::exists(path));
+}
