@@ -1,5 +1,6 @@
 #include "app/console/command_line.h"
 
+#include "core/files/nearest_word.h"
 #include "core/units/quantity_kind.h"
 
 #include <CLI/CLI.hpp>
@@ -93,39 +94,22 @@ std::optional<SignalWord> signalWordFrom(const std::string& text) {
     return std::nullopt;
 }
 
-/// How many letters must be changed, added or left out to make one word of the other.
-std::size_t editDistance(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j) {
-        row[j] = j;
-    }
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t replaced = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-            diagonal = row[j];
-            row[j] = std::min({row[j] + 1, row[j - 1] + 1, replaced});
-        }
-    }
-    return row[b.size()];
-}
-
 /// A word that is no file but nearly a command was meant as one.
 std::optional<Outcome> misspelledCommand(const std::vector<std::string>& arguments) {
     if (arguments.empty() || arguments.front().starts_with("-") ||
         std::filesystem::exists(std::filesystem::path(arguments.front()))) {
         return std::nullopt;
     }
-    constexpr std::size_t kMostTypos = 2;
+    std::vector<std::string_view> names;
     for (const CommandName& command : kCommands) {
-        const std::size_t distance = editDistance(arguments.front(), command.name);
-        if (distance > 0 && distance <= kMostTypos) {
-            return badUse(fmt::format("there is no command \"{}\". Did you mean \"{}\"?", arguments.front(),
-                                      command.name));
-        }
+        names.push_back(command.name);
     }
-    return std::nullopt;
+    const std::string_view nearest = nearestWord(arguments.front(), names);
+    if (nearest.empty() || nearest == arguments.front()) {
+        return std::nullopt;
+    }
+    return badUse(
+        fmt::format("there is no command \"{}\". Did you mean \"{}\"?", arguments.front(), nearest));
 }
 
 tl::expected<Request, Outcome> finished(Request request, const CLI::App& app, const Texts& texts) {
