@@ -48,7 +48,7 @@ fs::path samplesFolder() {
 }
 
 std::vector<fs::path> cataloguePaths() {
-    std::vector<fs::path> paths{resourcesFolder() / "catalogue.json"};
+    std::vector<fs::path> paths{resourcesFolder() / "catalogue" / "parts.json"};
     if (const auto user = userDataFolder()) {
         std::error_code error;
         const fs::path own = *user / "catalogue.json";

@@ -22,15 +22,21 @@ struct CatalogueEntry {
 };
 
 struct Catalogue {
-    std::string currency;
+    std::string currency = "EUR"; ///< ISO 4217
     std::vector<CatalogueEntry> entries;
     double wirePrice_perMetrePerSquareMillimetre = 0;
     double hosePrice_perMetre = 0;
+    /// The entry with this id, or nullptr.
     const CatalogueEntry* find(std::string_view id) const;
 };
 
+/// Reads one catalogue. `fileName` is for messages only. Every entry is held to the values and choices of its
+/// kind.
 [[nodiscard]] Result<Catalogue> parseCatalogue(std::string_view text, const std::string& fileName = {});
-/// The program's own catalogue and, where there is one, the user's added to it.
+
+/// The program's own catalogue, which must be there, and after it those of the user's that are there. An
+/// entry of a later file takes the place of an earlier one with the same id; so do a later file's prices per
+/// metre. All are in one currency.
 [[nodiscard]] Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths);
 
 /// A part placed from an entry.

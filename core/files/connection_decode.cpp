@@ -1,5 +1,6 @@
 #include "core/files/circuit_decode.h"
 #include "core/files/nearest_word.h"
+#include "core/parts/conductor.h"
 #include "core/parts/document_fields.h"
 #include "core/units/quoted_text.h"
 
@@ -41,6 +42,20 @@ GridPoint decodedPoint(const OrderedJson& value, const std::string& pointer, Rea
         return {};
     }
     return {value[0].get<int>(), value[1].get<int>()};
+}
+
+std::string decodedInsulation(ObjectReader& wire, const std::string& fallback) {
+    std::string insulation = wire.text("insulation", fallback);
+    if (!findInsulation(insulation)) {
+        std::vector<std::string_view> known;
+        for (const InsulationClass& one : insulationClasses()) {
+            known.push_back(one.id);
+        }
+        wire.refuse(ErrorCode::UnknownChoice, "insulation",
+                    fmt::format("There is no insulation class {}. Known are: {}.", quotedText(insulation),
+                                fmt::join(known, ", ")));
+    }
+    return insulation;
 }
 
 End decodedEnd(ObjectReader& connection, std::string_view key) {
@@ -172,7 +187,7 @@ std::pair<WireId, Wire> decodedWire(const OrderedJson& value, const std::string&
     }
     wire.area_m2 = object.number(field::kWireArea);
     wire.length_m = object.number(field::kWireLength);
-    wire.insulation = object.text("insulation", wire.insulation);
+    wire.insulation = decodedInsulation(object, wire.insulation);
     wire.bundled = object.integer("bundled", wire.bundled, 1, field::kMostBundled);
     wire.price_perMetre = object.number(field::kPricePerMetre);
     wire.bends = decodedBends(object);

@@ -24,6 +24,8 @@ std::string_view errorCodeName(ErrorCode code) {
         return "not-json";
     case ErrorCode::NotACircuit:
         return "not-a-circuit";
+    case ErrorCode::NotACatalogue:
+        return "not-a-catalogue";
     case ErrorCode::NewerVersion:
         return "newer-version";
     case ErrorCode::WrongType:

@@ -26,6 +26,7 @@ enum class ErrorCode {
     TooDeep,
     NotJson,
     NotACircuit,
+    NotACatalogue,
     NewerVersion,
     WrongType,
     MissingKey,

@@ -1,5 +1,6 @@
 #include "tests/support/random_circuit.h"
 
+#include "core/parts/conductor.h"
 #include "core/parts/document_fields.h"
 
 #include <algorithm>
@@ -132,6 +133,9 @@ Wire RandomCircuits::wire(const Circuit& circuit) {
     wire.colour = colours[static_cast<std::size_t>(below(4))];
     wire.area_m2 = valueOf(field::kWireArea);
     wire.length_m = valueOf(field::kWireLength);
+    const auto insulations = insulationClasses();
+    wire.insulation =
+        std::string(insulations[static_cast<std::size_t>(below(static_cast<int>(insulations.size())))].id);
     wire.bundled = 1 + below(field::kMostBundled);
     wire.price_perMetre = chance(50) ? valueOf(field::kPricePerMetre) : 0;
     for (int bends = below(4); bends > 0; --bends) {

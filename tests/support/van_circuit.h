@@ -4,8 +4,8 @@
 
 namespace pumpwright {
 
-/// The vacuum side of the van: booster A1, tee X9, check valve R9, vacuum switch B1 and pump M1, joined by hoses,
-/// the switch on the booster's side of the check valve.
+/// The vacuum side of the van: booster A1, tee X9, check valve R9, vacuum switch B1 and pump M1, joined by
+/// hoses, the switch on the booster's side of the check valve.
 inline CircuitBuilder vanVacuumSide(CircuitBuilder::Values switchValues = {}) {
     return CircuitBuilder()
         .part("booster", "A1")

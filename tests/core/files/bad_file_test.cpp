@@ -200,6 +200,10 @@ std::vector<BadFile> badConnections() {
          withWire(R"({"id": "w1", "from": {"part": "p1", "terminal": "1"}, "colour": "mauve", )" + good +
                   "}"),
          UnknownChoice, 3, "/wires/0/colour"},
+        {"wire in unheard-of insulation",
+         withWire(R"({"id": "w1", "from": {"part": "p1", "terminal": "1"}, "insulation": "silk", )" + good +
+                  "}"),
+         UnknownChoice, 3, "/wires/0/insulation"},
         {"wire bundled with none",
          withWire(R"({"id": "w1", "from": {"part": "p1", "terminal": "1"}, "bundled": 0, )" + good + "}"),
          OutOfRange, 3, "/wires/0/bundled"},
