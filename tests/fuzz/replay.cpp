@@ -6,8 +6,10 @@
 #include <cstddef>
 #include <cstdint>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 #include <random>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -78,24 +80,34 @@ void runTarget(const std::string& text) {
     LLVMFuzzerTestOneInput(currentInput.data(), currentInput.size());
 }
 
-std::vector<std::string> linesOf(const char* path) {
-    std::vector<std::string> lines;
-    std::ifstream file(path);
-    for (std::string line; std::getline(file, line);) {
-        lines.push_back(line);
+/// A text file has a seed on each line, any other file is one seed.
+void addSeeds(const std::filesystem::path& path, std::vector<std::string>& seeds) {
+    std::ifstream file(path, std::ios::binary);
+    if (path.extension() == ".txt") {
+        for (std::string line; std::getline(file, line);) {
+            seeds.push_back(line);
+        }
+    } else {
+        std::ostringstream text;
+        text << file.rdbuf();
+        seeds.push_back(text.str());
     }
-    return lines;
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
-    const std::vector<std::string> seeds = argc == 3 ? linesOf(argv[1]) : std::vector<std::string>();
-    const std::string_view rounds = argc == 3 ? argv[2] : "";
+    const std::string_view rounds = argc > 2 ? argv[1] : "";
     std::size_t count = 0;
     std::from_chars(rounds.data(), rounds.data() + rounds.size(), count);
+    std::vector<std::string> seeds;
+    for (int i = 2; i < argc; ++i) {
+        addSeeds(argv[i], seeds);
+    }
     if (seeds.empty() || count == 0) {
-        std::fputs("usage: replay SEEDS ROUNDS, with a seed on each line\n", stderr);
+        std::fputs(
+            "usage: replay ROUNDS SEEDS..., a .txt with a seed on each line, other files as they are\n",
+            stderr);
         return 2;
     }
     std::signal(SIGABRT, printInput);
