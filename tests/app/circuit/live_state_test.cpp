@@ -1,0 +1,82 @@
+#include "app/desktop/circuit/live_state.h"
+#include "tests/support/catch.h"
+#include "tests/support/recording_builder.h"
+#include "tests/support/van_circuit.h"
+
+using namespace pumpwright;
+
+namespace {
+
+Circuit van() {
+    CircuitBuilder builder = vanVacuumSide();
+    return addPumpFeed(builder).build();
+}
+
+} // namespace
+
+TEST_CASE("contacts, coils and currents show what the recording holds at the cursor", "[live]") {
+    const DriveResult drive = RecordingBuilder(10)
+                                  .part("K1", probe::kContact, {{0, 0}, {2, 0}, {2, 1}, {5, 1}, {5, 0}})
+                                  .part("K1", probe::kEnergised, {{0, 0}, {2, 0}, {2, 1}, {5, 1}, {5, 0}})
+                                  .wire("w4", probe::kCurrent, {{0, 0}, {2, 0}, {2, -5.5}, {5, -5.5}, {5, 0}})
+                                  .terminal("G1.30", {{0, 12.5}, {10, 12.5}})
+                                  .drive();
+    const Circuit circuit = van();
+    const LiveState before = liveState(circuit, drive.recording, 1);
+    CHECK(before.parts.at({"K1"}).known);
+    CHECK_FALSE(before.parts.at({"K1"}).closed);
+    CHECK(before.wires.at({"w2"}).live); // from G1.30: voltage without current
+    CHECK(before.wires.at({"w2"}).current_A == 0.0);
+    CHECK_FALSE(before.wires.at({"w4"}).live);
+
+    const LiveState during = liveState(circuit, drive.recording, 3);
+    CHECK(during.parts.at({"K1"}).closed);
+    CHECK(during.parts.at({"K1"}).energised);
+    CHECK(during.wires.at({"w4"}).current_A == Approx(-5.5));
+    CHECK(during.wires.at({"w4"}).live);
+}
+
+TEST_CASE("booster and vacuum switch show their vacuum, the pump does not", "[live]") {
+    const DriveResult drive = RecordingBuilder(10)
+                                  .port("A1.vacuum", {{0, 61'234}, {10, 61'234}})
+                                  .port("B1.vacuum", {{0, 60'000}, {10, 60'000}})
+                                  .port("M1.inlet", {{0, 60'000}, {10, 60'000}})
+                                  .drive();
+    const LiveState state = liveState(van(), drive.recording, 5);
+    CHECK(state.parts.at({"A1"}).reading == QStringLiteral("61.2 kPa"));
+    CHECK(state.parts.at({"B1"}).reading == QStringLiteral("60 kPa"));
+    CHECK(state.parts.at({"M1"}).reading.isEmpty());
+}
+
+TEST_CASE("a fuse is whole until its share of opening is used up", "[live]") {
+    const DriveResult drive =
+        RecordingBuilder(10).part("F1", probe::kOpenShare, {{0, 0}, {6, 1}, {10, 1}}).drive();
+    const Circuit circuit = van();
+    CHECK(liveState(circuit, drive.recording, 3).parts.at({"F1"}).closed);
+    const PartLive blown = liveState(circuit, drive.recording, 8).parts.at({"F1"});
+    CHECK_FALSE(blown.closed);
+    CHECK(blown.reading == QStringLiteral("blown"));
+}
+
+TEST_CASE("before any drive contacts are as at rest and fuses whole", "[live]") {
+    const LiveState rest = restState(van());
+    CHECK(rest.parts.at({"F1"}).closed);
+    CHECK_FALSE(rest.parts.at({"K1"}).closed);
+    CHECK_FALSE(rest.parts.at({"K1"}).known);
+}
+
+TEST_CASE("readings have three digits", "[live]") {
+    CHECK(readingText(0.42741, QuantityKind::Current) == readingText(0.427, QuantityKind::Current));
+    CHECK(readingText(0, QuantityKind::Current) == QStringLiteral("0 A"));
+}
+
+TEST_CASE("a run that stopped before its first sample shows the state at rest", "[live]") {
+    Recording recording;
+    recording.channels = {{{Subject::Part, "K1", probe::kContact}, {}, {}, {}},
+                          {{Subject::Port, "B1", "vacuum"}, {}, {}, {}},
+                          {{Subject::Wire, "w1", probe::kCurrent}, {}, {}, {}}};
+    const LiveState state = liveState(van(), recording, 1);
+    CHECK_FALSE(state.parts.at({"K1"}).closed);
+    CHECK(state.parts.at({"B1"}).reading.isEmpty());
+    CHECK_FALSE(state.wires.at({"w1"}).live);
+}
