@@ -14,6 +14,7 @@ namespace {
 // Below these nothing is marked: what leaks through a meter is not worth an arrow.
 constexpr double kLeastVoltage_V = 1.0;
 constexpr double kLeastCurrent_A = 0.005;
+constexpr double kVacuumStep_Pa = 100; // no gauge in a car shows more
 
 /// None where the channel is missing, or has no samples because the run stopped before its first step.
 std::optional<double> sampleAt(const Channel* channel, double time_s) {
@@ -33,7 +34,8 @@ QString vacuumReading(const PartId& id, const PartKind& kind, const Part& part, 
                       double time_s) {
     for (const PortSpec& port : kind.ports(part)) {
         if (const auto vacuum_Pa = sampleAt(recording.port({id, port.name}), time_s)) {
-            return readingText(*vacuum_Pa, QuantityKind::GaugeVacuum);
+            const double shown_Pa = kVacuumStep_Pa * std::round(*vacuum_Pa / kVacuumStep_Pa);
+            return readingText(shown_Pa + 0.0, QuantityKind::GaugeVacuum); // + 0.0: no minus before a zero
         }
     }
     return {};

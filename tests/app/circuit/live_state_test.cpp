@@ -80,3 +80,10 @@ TEST_CASE("a run that stopped before its first sample shows the state at rest", 
     CHECK(state.parts.at({"B1"}).reading.isEmpty());
     CHECK_FALSE(state.wires.at({"w1"}).live);
 }
+
+TEST_CASE("a breath of pressure in the booster reads as no vacuum", "[live]") {
+    const DriveResult drive = RecordingBuilder(10).port("A1.vacuum", {{0, -7.6}, {10, -7.6}}).drive();
+    const QString reading = liveState(van(), drive.recording, 5).parts.at({"A1"}).reading;
+    CHECK(reading == readingText(0, QuantityKind::GaugeVacuum));
+    CHECK_FALSE(reading.contains(u'-'));
+}
