@@ -72,8 +72,8 @@ bool isBridged(const Survey& survey, std::size_t net, std::size_t goal, const Pa
             continue;
         }
         const std::size_t other = otherNet(branch, net);
-        if (other == goal || (parts > 1 && other != net && survey.branchesAt(other).size() == 2 &&
-                              isBridged(survey, other, goal, branch.part, parts - 1))) {
+        if (other == goal ||
+            (parts > 1 && other != net && isBridged(survey, other, goal, branch.part, parts - 1))) {
             return true;
         }
     }

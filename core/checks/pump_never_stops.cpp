@@ -2,7 +2,6 @@
 #include "core/checks/running_state.h"
 #include "core/checks/set_point.h"
 #include "core/checks/wording.h"
-#include "core/parts/part_kind.h"
 
 #include <fmt/format.h>
 
@@ -31,11 +30,10 @@ std::vector<SetPoint> unreachedSetPoints(const Survey& survey, const TimeSpan& r
     return unreached;
 }
 
-/// The longest run of a load with a vacuum port in the drive.
+/// The longest run of a pump in the drive; pumps are the motors that parts have.
 TimeSpan longestRun(const Survey& survey, const LoadPath& path) {
     TimeSpan longest;
-    if (path.load.sort != LoadSort::Motor ||
-        kindOf(survey.part(path.part)).ports(survey.part(path.part)).empty()) {
+    if (path.load.sort != LoadSort::Motor) {
         return longest;
     }
     for (const TimeSpan& span : runningSpans(survey, path.part, path.load)) {

@@ -39,6 +39,28 @@ TEST_CASE("what a contact carries for five seconds in the drive counts as contin
     CHECK(findings("contact-continuous-current", circuit, &backwards).size() == 1);
 }
 
+TEST_CASE("a drive that shows less than the nameplates does not excuse them",
+          "[checks][contact-continuous-current]") {
+    const Circuit circuit =
+        switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", 4.5}, {"make_A", 100}}).build();
+    const DriveResult drive =
+        RecordingBuilder(20).part("S1", probe::kContactCurrent, {{0, 2}, {20, 2}}).drive();
+    CHECK(onlyFinding("contact-continuous-current", circuit, &drive).value == Approx(5));
+}
+
+TEST_CASE("a semiconductor output is left to its own rule", "[checks][contact-continuous-current]") {
+    const Circuit circuit = CircuitBuilder()
+                                .part("supply", "G1")
+                                .part("solid-state-relay", "K1", {{"ratedCurrent_A", 4}})
+                                .part("lamp", "P1", {{"ratedPower_W", 60}})
+                                .wire("G1.30", "K1.1")
+                                .wire("K1.2", "P1.1")
+                                .wire("P1.2", "G1.31")
+                                .build();
+    CHECK(findings("contact-continuous-current", circuit).empty());
+    CHECK(findings("solid-state-relay-derating", circuit).size() == 1);
+}
+
 TEST_CASE("two loads behind one contact add up", "[checks][contact-continuous-current]") {
     CircuitBuilder builder = switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", 8}, {"make_A", 200}});
     CHECK(findings("contact-continuous-current", builder.build()).empty());

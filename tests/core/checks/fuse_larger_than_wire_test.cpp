@@ -82,6 +82,22 @@ TEST_CASE("wires before the fuse, behind the load and behind a further fuse are 
     CHECK(findings("fuse-larger-than-wire", branched).empty());
 }
 
+TEST_CASE("a wire that two fuses feed over diodes is the wire of neither alone",
+          "[checks][fuse-larger-than-wire]") {
+    CircuitBuilder builder = CircuitBuilder().part("supply", "G1").part("buzzer", "P1").part("splice", "X1");
+    for (const char* number : {"1", "2"}) {
+        const std::string fuse = std::string("F") + number;
+        const std::string diode = std::string("R") + number;
+        builder.part("fuse", fuse, {{"rating_A", 30}})
+            .part("diode", diode)
+            .wire("G1.30", fuse + ".1", 10e-6)
+            .wire(fuse + ".2", diode + ".A", 10e-6)
+            .wire(diode + ".K", "X1.1", 10e-6);
+    }
+    const Circuit circuit = builder.wire("X1.1", "P1.+", 0.75e-6).wire("P1.-", "G1.31").build();
+    CHECK(findings("fuse-larger-than-wire", circuit).empty());
+}
+
 TEST_CASE("a sound circuit has no fuse larger than its wires", "[checks][fuse-larger-than-wire]") {
     CHECK(findings("fuse-larger-than-wire", soundVan().build()).empty());
 }

@@ -58,6 +58,15 @@ TEST_CASE("what the driver presses is no chatter", "[checks][relay-chatter]") {
     CHECK(findings("relay-chatter", circuit, &more).size() == 1);
 }
 
+TEST_CASE("a press shortly before the closings counts as their command", "[checks][relay-chatter]") {
+    Circuit circuit = soundVan().build();
+    circuit.plan.presses = {Press{9.9, 0.5, 100, 0.2}};
+    const DriveResult drive = closing(3, 0.5);
+    CHECK(findings("relay-chatter", circuit, &drive).empty());
+    circuit.plan.presses = {Press{7.9, 0.5, 100, 0.2}};
+    CHECK(findings("relay-chatter", circuit, &drive).size() == 1);
+}
+
 TEST_CASE("switch and relay that chatter together are one finding", "[checks][relay-chatter]") {
     const Circuit circuit = soundVan().build();
     DriveResult drive = closing(12, 0.1);

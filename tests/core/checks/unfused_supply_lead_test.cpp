@@ -51,6 +51,16 @@ TEST_CASE("a second lead past the fuse is found beside the fused one", "[checks]
     CHECK(onlyFinding("unfused-supply-lead", circuit).wires == std::vector<WireId>{{"w6"}});
 }
 
+TEST_CASE("a capacitor straight on the battery wants a fuse as well", "[checks][unfused-supply-lead]") {
+    const Circuit circuit = CircuitBuilder()
+                                .part("supply", "G1")
+                                .part("capacitor", "C1")
+                                .wire("G1.30", "C1.+")
+                                .wire("C1.-", "G1.31")
+                                .build();
+    CHECK(onlyFinding("unfused-supply-lead", circuit).parts.back() == PartId{"C1"});
+}
+
 TEST_CASE("a fuse in the return only does not count", "[checks][unfused-supply-lead]") {
     const Circuit circuit = CircuitBuilder()
                                 .part("supply", "G1")

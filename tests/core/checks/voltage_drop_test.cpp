@@ -52,6 +52,19 @@ TEST_CASE("the loss in 14 AWG at 5.5 A over a loop of 6 m is 0.273 V", "[checks]
     CHECK(onlyFinding("voltage-drop", circuit).value * supplyVoltage_V() == Approx(0.273).epsilon(0.005));
 }
 
+TEST_CASE("electronics and coils are not judged by a share", "[checks][voltage-drop]") {
+    const auto behindLongWire = [](const char* kind, const char* plus, const char* minus) {
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part(kind, "Y1", {{"current_A", 1}, {"coilResistance_ohm", 12}})
+            .wire("G1.30", std::string("Y1.") + plus, 0.5e-6, 60)
+            .wire(std::string("Y1.") + minus, "G1.31")
+            .build();
+    };
+    CHECK(findings("voltage-drop", behindLongWire("buzzer", "+", "-")).empty());
+    CHECK(findings("voltage-drop", behindLongWire("relay", "86", "85")).empty());
+}
+
 TEST_CASE("the project sets its own share", "[checks][voltage-drop]") {
     Circuit circuit = losing(0.05, supplyVoltage_V());
     CHECK(findings("voltage-drop", circuit).empty());
