@@ -65,19 +65,14 @@ std::size_t otherNet(const Branch& branch, std::size_t net) {
 
 /// Whether something stands between two nets that takes up a coil's current: one part, or two in a row (a
 /// diode with a zener).
-bool isBridged(const Survey& survey, std::size_t net, std::size_t goal, const PartId& except, int parts) {
-    for (const std::size_t number : survey.branchesAt(net)) {
+bool isBridged(const Survey& survey, std::size_t net, std::size_t goal, int parts) {
+    const auto& near = survey.branchesAt(net);
+    return std::any_of(near.begin(), near.end(), [&](std::size_t number) {
         const Branch& branch = survey.branches()[number];
-        if (!takesUpCurrent(branch) || branch.part == except) {
-            continue;
-        }
         const std::size_t other = otherNet(branch, net);
-        if (other == goal ||
-            (parts > 1 && other != net && isBridged(survey, other, goal, branch.part, parts - 1))) {
-            return true;
-        }
-    }
-    return false;
+        return takesUpCurrent(branch) &&
+               (other == goal || (parts > 1 && other != net && isBridged(survey, other, goal, parts - 1)));
+    });
 }
 
 bool isSuppressed(const Survey& survey, const Branch& coil) {
@@ -87,7 +82,7 @@ bool isSuppressed(const Survey& survey, const Branch& coil) {
         return other.sort == BranchSort::Coil && otherNet(other, coil.fromNet) == coil.toNet &&
                survey.features(other.part).coils[other.index].suppression != Suppression::None;
     });
-    return byAnyCoil || isBridged(survey, coil.fromNet, coil.toNet, coil.part, 2);
+    return byAnyCoil || isBridged(survey, coil.fromNet, coil.toNet, 2);
 }
 
 bool offersBuiltInDiode(const Part& part) {

@@ -50,6 +50,34 @@ TEST_CASE("a diode that stands against the feed bars what lies behind it", "[che
     CHECK(finding.what.find("bars") != std::string::npos);
 }
 
+TEST_CASE("a zener below the supply's voltage lets current through backwards, one above does not",
+          "[checks][no-return-path]") {
+    const auto behindZener = [](double zener_V) {
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part("zener", "R1", {{"zenerVoltage_V", zener_V}})
+            .part("lamp", "P1")
+            .wire("G1.30", "R1.K")
+            .wire("R1.A", "P1.1")
+            .wire("P1.2", "G1.31")
+            .build();
+    };
+    CHECK(findings("no-return-path", behindZener(5)).empty());
+    CHECK(onlyFinding("no-return-path", behindZener(33)).parts == std::vector<PartId>{{"P1"}});
+}
+
+TEST_CASE("a supply is not reported itself", "[checks][no-return-path]") {
+    const Circuit circuit = CircuitBuilder()
+                                .part("supply", "G1")
+                                .part("lamp", "P1")
+                                .part("lamp", "P2")
+                                .wire("G1.30", "P1.1")
+                                .wire("G1.31", "P2.1")
+                                .build();
+    CHECK(findings("no-return-path", circuit).empty());
+    CHECK(findings("open-terminal", circuit).size() == 2);
+}
+
 TEST_CASE("a lamp behind a capacitor gets no lasting current", "[checks][no-return-path]") {
     CircuitBuilder builder = switchedLamp();
     const Circuit circuit = builder.part("capacitor", "C1")

@@ -50,6 +50,8 @@ TEST_CASE("plus on 85 of a relay with built-in diode is found, and the wires exc
     CHECK(finding.parts == std::vector<PartId>{{"K1"}});
     CHECK(finding.what.find("plus is on 85") != std::string::npos);
     checkRemedy(circuit, finding);
+    CHECK(findings("suppression-diode-reversed", turnedCoil("zener")).size() ==
+          1); // diode and zener in a row
 }
 
 TEST_CASE("a coil with a resistor inside may be wired either way round",
