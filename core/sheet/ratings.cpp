@@ -57,7 +57,9 @@ void addContacts(Texts& texts, const Features& features) {
 
 void addLoads(Texts& texts, const Features& features) {
     for (const Load& load : features.loads) {
-        if (load.sort == LoadSort::Coil || load.running_A <= 0) {
+        const bool besides = load.sort == LoadSort::Coil || // told as a coil
+                             (load.sort == LoadSort::Electronic && !features.contacts.empty());
+        if (besides || load.running_A <= 0) {
             continue;
         }
         const bool inrush = load.inrush_A > load.running_A;
@@ -97,6 +99,12 @@ void addFirstValues(Texts& texts, const Part& part, const PartKind& kind) {
     }
 }
 
+/// A relay's choices show in its coil and contacts; those of switches and supplies are about the drive.
+bool choicesMatter(const Features& features) {
+    const bool plainSwitch = !features.contacts.empty() && features.setPoints.empty();
+    return features.coils.empty() && !plainSwitch && !features.source;
+}
+
 void addChoices(Texts& texts, const Part& part, const PartKind& kind) {
     for (const ChoiceSpec& choice : kind.choices()) {
         for (const ChoiceSpec::Option& option : choice.options) {
@@ -122,7 +130,7 @@ std::string ratingsText(const Part& part) {
     if (texts.empty()) {
         addFirstValues(texts, part, kind);
     }
-    if (features.coils.empty()) { // a relay's choices show in its coil and contacts
+    if (choicesMatter(features)) {
         addChoices(texts, part, kind);
     }
     return fmt::format("{}", fmt::join(texts, "; "));
