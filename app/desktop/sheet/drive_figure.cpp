@@ -86,7 +86,7 @@ DriveFigure::Lane assistLane(const Circuit& circuit, const Recording& recording)
 }
 
 DriveFigure::Lane motorLane(const Circuit& circuit, const Recording& recording) {
-    DriveFigure::Lane lane{laneTitle(QStringLiteral("Motor current"), QuantityKind::Current), {}, {}};
+    DriveFigure::Lane lane{laneTitle(QStringLiteral("Motor"), QuantityKind::Current), {}, {}};
     for (const auto& [id, part] : circuit.parts) {
         const auto loads = kindOf(part).features(part).loads;
         if (std::ranges::find(loads, LoadSort::Motor, &Load::sort) != loads.end()) {

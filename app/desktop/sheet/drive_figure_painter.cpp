@@ -16,6 +16,7 @@ constexpr double kLeft = 130;
 constexpr double kRight = 620; ///< legend
 constexpr double kLaneGap = 30;
 constexpr double kBarHeight = 36;
+constexpr double kFirstLaneShare = 1.6;
 constexpr double kLegendLine = 34;
 
 struct CurveLook {
@@ -93,7 +94,7 @@ void paintTimeGrid(QPainter& painter, const Scale& scale) {
 
 void paintValueAxis(QPainter& painter, const Scale& scale, const QString& title) {
     const QFont font = sheetFont(SheetText::Label);
-    for (const double tick : roundTicks(scale.low, scale.high, 4)) {
+    for (const double tick : roundTicks(scale.low, scale.high, 5)) {
         const double y = scale.y(tick);
         painter.setPen(QPen(QColor(150, 150, 150), 1));
         painter.drawLine(QPointF(scale.plot.left(), y), QPointF(scale.plot.right(), y));
@@ -240,12 +241,15 @@ void paintDriveFigure(QPainter& painter, const QRectF& box, const DriveFigure& f
     }
     const double barsHeight = kBarHeight * static_cast<double>(figure.bars.size());
     const double laneRoom = box.height() - kTitleHeight - kAxisHeight - barsHeight;
-    const auto laneCount = static_cast<double>(std::max<qsizetype>(figure.lanes.size(), 1));
-    const double laneHeight = laneRoom / laneCount - kLaneGap;
-    QRectF plot(box.left() + kLeft, box.top() + kTitleHeight, box.width() - kLeft - kRight, laneHeight);
+    const auto laneCount = static_cast<double>(figure.lanes.size());
+    // The first lane, vacuum, has most lines and gets more room.
+    const double laneHeight = (laneRoom - laneCount * kLaneGap) / (laneCount - 1 + kFirstLaneShare);
+    QRectF plot(box.left() + kLeft, box.top() + kTitleHeight, box.width() - kLeft - kRight,
+                laneHeight * kFirstLaneShare);
     for (const DriveFigure::Lane& lane : figure.lanes) {
         paintLane(painter, plot, figure, lane);
-        plot.translate(0, laneHeight + kLaneGap);
+        plot.translate(0, plot.height() + kLaneGap);
+        plot.setHeight(laneHeight);
     }
     plot.setHeight(barsHeight);
     paintBars(painter, plot, figure);

@@ -3,7 +3,8 @@
 namespace pumpwright {
 namespace {
 
-constexpr double kGap = 50; ///< between blocks
+constexpr double kGap = 50;          ///< between blocks
+constexpr double kShortShare = 0.25; ///< of a page: tables up to this stay in one piece
 
 } // namespace
 
@@ -39,7 +40,9 @@ void PageFlow::addTable(const SheetTable& table) {
     const auto layout = std::make_shared<const TableLayout>(table, m_space.width());
     const double headHeight = layout->titleHeight() + layout->headHeight();
     const double firstRow = layout->rowCount() > 0 ? layout->rowHeight(0) : 0;
-    if (m_pages.isEmpty() || roomLeft() < headHeight + firstRow) {
+    const bool isShort = headHeight + layout->rowsHeight() <= kShortShare * m_space.height();
+    const double together = headHeight + (isShort ? layout->rowsHeight() : firstRow);
+    if (m_pages.isEmpty() || roomLeft() < together) {
         startPage();
     }
     placeHead(layout, false);

@@ -17,7 +17,8 @@ class PageFlow {
 public:
     explicit PageFlow(const QRectF& space);
 
-    /// Title, head and rows; title and head again on each further page; the title never without a row.
+    /// Title, head and rows; title and head again on each further page; the title never without a row; short
+    /// tables in one piece.
     void addTable(const SheetTable& table);
     void addBlock(double height, PaintBlock paint);
 

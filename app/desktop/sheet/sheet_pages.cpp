@@ -32,7 +32,7 @@ void addFindings(PageFlow& flow, const SheetPaper& paper) {
 }
 
 void addFigure(PageFlow& flow, const SheetPaper& paper) {
-    constexpr double kHeight = 1050;
+    constexpr double kHeight = 1150;
     if (!paper.drive) {
         return;
     }

@@ -126,6 +126,10 @@ double TableLayout::width() const {
     return std::accumulate(m_widths.begin(), m_widths.end(), 0.0);
 }
 
+double TableLayout::rowsHeight() const {
+    return std::accumulate(m_rowHeights.begin(), m_rowHeights.end(), 0.0);
+}
+
 double TableLayout::titleHeight() const {
     return textHeight(m_title, sheetFont(SheetText::Heading), 1e6) + kTitleGap;
 }

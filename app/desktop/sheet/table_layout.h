@@ -19,6 +19,7 @@ public:
     double width() const;
     double titleHeight() const;
     double headHeight() const { return m_headHeight; }
+    double rowsHeight() const;
     double rowHeight(qsizetype row) const { return m_rowHeights[row]; }
 
     /// `continued` for the head of a further page.

@@ -63,7 +63,7 @@ TEST_CASE("the figure shows assist, motor current, presses and when contacts wer
           "[sheet][figure]") {
     const DriveFigure figure = driveFigure(pumpCircuit(), handmadeDrive());
     CHECK(laneCalled(figure, QStringLiteral("Assist")).curves.size() == 1);
-    CHECK(laneCalled(figure, QStringLiteral("Motor current")).curves.size() == 1);
+    CHECK(laneCalled(figure, QStringLiteral("Motor")).curves.size() == 1);
     REQUIRE(figure.presses.size() == 2);
     CHECK_THAT(figure.presses[0].to_s, WithinAbs(16.7, 1e-9));
     REQUIRE(figure.bars.size() == 1);
