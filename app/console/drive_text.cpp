@@ -1,5 +1,6 @@
 #include "app/console/drive_texts.h"
 #include "app/console/text_table.h"
+#include "core/parts/part_kind.h"
 #include "core/sheet/drive_summary.h"
 #include "core/sheet/references.h"
 #include "core/units/quantity_kind.h"
@@ -17,12 +18,24 @@ std::string seconds(double time_s) {
     return fmt::format("{:.2f}", time_s);
 }
 
+std::size_t portCount(const Circuit& circuit, const PartId& id) {
+    const Part& part = circuit.parts.at(id);
+    return kindOf(part).ports(part).size();
+}
+
+std::string referenceOf(const Circuit& circuit, const PartId& id) {
+    return circuit.parts.at(id).reference;
+}
+
 std::string vacuumText(const Circuit& circuit, const DriveSummary& summary) {
     SheetTable table{"Vacuum below ambient [kPa]",
                      {"At", "Port", "Lowest", "Highest", "At the end"},
                      {false, false, true, true, true},
                      {}};
     for (const VacuumSummary& one : summary.vacuum) {
+        if (portCount(circuit, one.part) > 1) {
+            continue; // tees and valves sit between the parts whose vacuum matters; --json has all
+        }
         table.rows.push_back({partName(circuit, one.part), one.port, vacuum(one.lowest_Pa),
                               vacuum(one.highest_Pa), vacuum(one.atEnd_Pa)});
     }
@@ -38,7 +51,7 @@ std::string pressesText(const Circuit& circuit, const DriveSummary& summary) {
     for (const PressSummary& press : summary.presses) {
         const bool asked = press.assistAsked_N > 0;
         table.rows.push_back(
-            {seconds(press.at_s), fmt::format("{:.0f}", press.force_N), partName(circuit, press.booster),
+            {seconds(press.at_s), fmt::format("{:.0f}", press.force_N), referenceOf(circuit, press.booster),
              vacuum(press.vacuumBefore_Pa), vacuum(press.vacuumLowest_Pa),
              fmt::format("{:.0f}", press.assist_N), asked ? fmt::format("{:.0f}", press.assistAsked_N) : "–",
              asked ? fmt::format("{:.0f}", 100 * press.assist_N / press.assistAsked_N) : "–"});

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QGuiApplication>
+#include <QTemporaryDir>
 
 #include <memory>
 
@@ -16,6 +17,7 @@ private:
     int m_argumentCount = 1;
     char m_name[11] = "pumpwright";
     char* m_arguments[2] = {m_name, nullptr};
+    QTemporaryDir m_runtime; ///< Qt asks for a private folder
     std::unique_ptr<QGuiApplication> m_application;
 };
 
