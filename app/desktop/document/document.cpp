@@ -1,6 +1,7 @@
 #include "app/desktop/document/document.h"
 
 #include "app/desktop/document/edit_command.h"
+#include "core/parts/lost_ends.h"
 
 namespace pumpwright {
 namespace {
@@ -30,8 +31,9 @@ void Document::apply(const Edit& edit) {
 }
 
 void Document::applyMerging(const Edit& edit, const QString& mergeKey) {
-    if (changesAnything(m_circuit, edit)) {
-        m_undoStack.push(new EditCommand(*this, edit, mergeKey));
+    const Edit whole = editWithLostEnds(m_circuit, edit);
+    if (changesAnything(m_circuit, whole)) {
+        m_undoStack.push(new EditCommand(*this, whole, mergeKey));
     }
 }
 

@@ -29,7 +29,8 @@ public:
     const Circuit& circuit() const { return m_circuit; }
     QUndoStack& undoStack() { return m_undoStack; }
 
-    /// Makes the edit as one step of the history. An edit that changes nothing leaves no step.
+    /// Makes the edit as one step of the history. An edit that changes nothing leaves no step;
+    /// what loses its place in the circuit by it (editWithLostEnds()) goes in the same step.
     void apply(const Edit& edit);
     /// As apply(), but joins the step before where that has the same key: typing in one field, nudging one
     /// part.
