@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/desktop/panels/quantity_text.h"
+
+#include <QObject>
+#include <QSettings>
+#include <QStringList>
+
+namespace pumpwright {
+
+/// What the program remembers about its user, in one file in the user's settings folder.
+class Preferences final : public QObject {
+    Q_OBJECT
+
+public:
+    /// Keeps everything in the given file; by default in the user's settings folder.
+    explicit Preferences(const QString& file = {}, QObject* parent = nullptr);
+
+    VacuumUnits vacuumUnits() const;
+    bool inchesOfMercuryFirst() const;
+    void setInchesOfMercuryFirst(bool first);
+
+    bool cautionsUnderstood() const;
+    void setCautionsUnderstood();
+
+    /// Files opened or saved, the latest first; those that are gone are left out.
+    QStringList recentFiles() const;
+    void addRecentFile(const QString& path);
+    void clearRecentFiles();
+
+    /// Where the window was and how its panels stood.
+    QByteArray windowGeometry() const;
+    QByteArray windowState() const;
+    void keepWindow(const QByteArray& geometry, const QByteArray& state);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    QString m_file;
+    mutable QSettings m_settings;
+};
+
+} // namespace pumpwright
