@@ -1,0 +1,121 @@
+#include "app/desktop/panels/parts_drawer.h"
+
+#include "app/desktop/panels/parts_model.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSortFilterProxyModel>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace pumpwright {
+namespace {
+
+/// Lets a row through when every word of the search is somewhere in it.
+class PartsFilter final : public QSortFilterProxyModel {
+public:
+    using QSortFilterProxyModel::QSortFilterProxyModel;
+
+    void setWords(const QStringList& words) {
+        m_words = words;
+        invalidateFilter();
+    }
+
+protected:
+    bool filterAcceptsRow(int row, const QModelIndex& parent) const override {
+        const QString text = sourceModel()->index(row, 0, parent).data(PartsModel::SearchTextRole).toString();
+        return std::all_of(m_words.begin(), m_words.end(),
+                           [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+    }
+
+private:
+    QStringList m_words;
+};
+
+} // namespace
+
+PartsDrawer::PartsDrawer(const Catalogue& catalogue, QWidget* parent)
+    : QWidget(parent), m_model(new PartsModel(catalogue, this)), m_filtered(new PartsFilter(this)),
+      m_search(new QLineEdit(this)), m_list(new QTreeView(this)), m_nothing(new QLabel(this)) {
+    m_filtered->setSourceModel(m_model);
+    m_filtered->setRecursiveFilteringEnabled(true);
+    m_search->setPlaceholderText(tr("Search parts"));
+    m_search->setAccessibleName(tr("Search parts"));
+    m_search->setClearButtonEnabled(true);
+    m_search->setMinimumHeight(24);
+    m_search->installEventFilter(this);
+    m_nothing->setText(tr("No part matches. Try another word, such as relay, fuse or hose."));
+    m_nothing->setTextFormat(Qt::PlainText);
+    m_nothing->setWordWrap(true);
+    m_nothing->setVisible(false);
+    buildList();
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 4, 4, 4);
+    column->addWidget(m_search);
+    column->addWidget(m_nothing);
+    column->addWidget(m_list, 1);
+    connect(m_search, &QLineEdit::textChanged, this, &PartsDrawer::filter);
+    connect(m_list, &QTreeView::clicked, this, &PartsDrawer::place);
+    m_list->installEventFilter(this);
+}
+
+void PartsDrawer::buildList() {
+    m_list->setModel(m_filtered);
+    m_list->setAccessibleName(tr("Parts"));
+    m_list->setHeaderHidden(true);
+    m_list->setDragEnabled(true);
+    m_list->setDragDropMode(QAbstractItemView::DragOnly);
+    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_list->setTextElideMode(Qt::ElideRight);
+    m_list->setIndentation(12);
+    m_list->setUniformRowHeights(true);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setStyleSheet(QStringLiteral("QTreeView::item { min-height: 24px; }"));
+    m_list->header()->setStretchLastSection(false);
+    m_list->header()->setMinimumSectionSize(24);
+    m_list->header()->setSectionResizeMode(PartsModel::Name, QHeaderView::Stretch);
+    m_list->header()->setSectionResizeMode(PartsModel::Price, QHeaderView::ResizeToContents);
+    for (int row = 0; row < m_filtered->rowCount(); ++row) {
+        m_list->setFirstColumnSpanned(row, {}, true);
+    }
+    m_list->expandAll();
+}
+
+void PartsDrawer::filter(const QString& text) {
+    static_cast<PartsFilter*>(m_filtered)
+        ->setWords(text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts));
+    m_list->expandAll();
+    const QModelIndex firstGroup = m_filtered->index(0, 0);
+    m_nothing->setVisible(!firstGroup.isValid());
+    if (!text.isEmpty() && firstGroup.isValid()) {
+        m_list->setCurrentIndex(m_filtered->index(0, 0, firstGroup));
+    }
+}
+
+void PartsDrawer::place(const QModelIndex& shownIndex) {
+    const QModelIndex name = shownIndex.siblingAtColumn(PartsModel::Name);
+    if (const auto part = m_model->prototype(m_filtered->mapToSource(name))) {
+        Q_EMIT placeRequested(*part);
+    }
+}
+
+bool PartsDrawer::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+        place(m_list->currentIndex());
+        return true;
+    }
+    if (watched == m_search && key == Qt::Key_Down) {
+        m_list->setFocus(Qt::OtherFocusReason);
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace pumpwright
