@@ -1,0 +1,54 @@
+#pragma once
+
+#include "core/circuit/circuit.h"
+#include "core/simulate/recording.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace pumpwright {
+
+/// What a line of the Drive chart means; colour and dash follow from it.
+enum class TraceRole {
+    BoosterVacuum,
+    SwitchVacuum,
+    AssistAsked,
+    AssistDelivered,
+    PumpCurrent,
+    Voltage,
+    State
+};
+
+/// One channel of the recording as a line of the chart.
+struct ChartTrace {
+    QString name; ///< "A1 booster"
+    TraceRole role = TraceRole::State;
+    const Channel* channel = nullptr; ///< lives as long as the recording
+};
+
+/// A level that traces are compared with: a set point.
+struct ChartLevel {
+    QString name; ///< "B1 closes"
+    double si = 0;
+};
+
+/// A strip of the chart with one quantity over the time axis that all lanes share. A lane of states has one
+/// row for each trace.
+struct ChartLane {
+    enum class Sort { Vacuum, Assist, Current, Voltage, States };
+    Sort sort = Sort::States;
+    QString title;
+    QuantityKind kind = QuantityKind::Number;
+    std::vector<ChartTrace> traces;
+    std::vector<ChartLevel> levels;
+};
+
+/// The lanes that a recording of this circuit can fill, from top to bottom; lanes without a trace are left
+/// out.
+std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording);
+
+/// "closed" or "open" for a contact, "on" or "off" for what is energised.
+QString stateText(const Channel& channel, double time_s);
+
+} // namespace pumpwright

@@ -1,0 +1,111 @@
+#include "app/desktop/chart/readout_model.h"
+
+#include <QPainter>
+#include <QPixmap>
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+constexpr int kSwatchWidth = 22;
+constexpr int kSwatchHeight = 12;
+
+QPixmap swatch(const QPen& pen) {
+    QPixmap pixmap(2 * kSwatchWidth, 2 * kSwatchHeight);
+    pixmap.setDevicePixelRatio(2);
+    pixmap.fill(Qt::transparent);
+    QPainter painter(&pixmap);
+    QPen thick = pen;
+    thick.setWidthF(2);
+    painter.setPen(thick);
+    painter.drawLine(0, kSwatchHeight / 2, kSwatchWidth, kSwatchHeight / 2);
+    return pixmap;
+}
+
+} // namespace
+
+void ReadoutModel::setLanes(const std::vector<ChartLane>& lanes, const std::vector<QPen>& pens) {
+    std::vector<Row> rows;
+    for (const ChartLane& lane : lanes) {
+        for (const ChartTrace& trace : lane.traces) {
+            rows.push_back({trace, lane.sort, lane.kind, pens.at(rows.size())});
+        }
+    }
+    const bool sameRows =
+        std::equal(rows.begin(), rows.end(), m_rows.begin(), m_rows.end(),
+                   [](const Row& one, const Row& other) { return one.trace.name == other.trace.name; });
+    if (sameRows) {
+        m_rows = std::move(rows);
+        announceValues();
+        return;
+    }
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+}
+
+void ReadoutModel::setUnits(const VacuumUnits& units) {
+    m_units = units;
+    announceValues();
+}
+
+void ReadoutModel::setTime(double time_s) {
+    m_time_s = time_s;
+    announceValues();
+}
+
+void ReadoutModel::announceValues() {
+    if (!m_rows.empty()) {
+        Q_EMIT dataChanged(index(0, Name), index(rowCount() - 1, Value));
+    }
+}
+
+QString ReadoutModel::summary() const {
+    QStringList all;
+    for (const Row& row : m_rows) {
+        all << QStringLiteral("%1 %2").arg(row.trace.name, valueText(row));
+    }
+    return all.join(QStringLiteral(", "));
+}
+
+int ReadoutModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int ReadoutModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QString ReadoutModel::valueText(const Row& row) const {
+    if (row.sort == ChartLane::Sort::States) {
+        return stateText(*row.trace.channel, m_time_s);
+    }
+    return quantityTextInBothUnits(row.trace.channel->at(m_time_s), row.kind, m_units);
+}
+
+QVariant ReadoutModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
+        return {};
+    }
+    const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+    if (role == Qt::DisplayRole) {
+        return index.column() == Name ? row.trace.name : valueText(row);
+    }
+    if (role == Qt::DecorationRole && index.column() == Name) {
+        return swatch(row.pen);
+    }
+    if (role == Qt::ToolTipRole) {
+        return QStringLiteral("%1: %2").arg(row.trace.name, valueText(row)).toHtmlEscaped();
+    }
+    return {};
+}
+
+QVariant ReadoutModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (role != Qt::DisplayRole || orientation != Qt::Horizontal) {
+        return {};
+    }
+    return section == Name ? tr("Line") : tr("At the cursor");
+}
+
+} // namespace pumpwright

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "app/desktop/chart/chart_lanes.h"
+#include "app/desktop/panels/quantity_text.h"
+
+#include <QAbstractTableModel>
+#include <QPen>
+
+namespace pumpwright {
+
+/// The value of every line of the chart at the cursor; the chart's legend at the same time.
+class ReadoutModel final : public QAbstractTableModel {
+    Q_OBJECT
+
+public:
+    enum Column { Name, Value, ColumnCount };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    /// `pens` go with the traces of all lanes in order.
+    void setLanes(const std::vector<ChartLane>& lanes, const std::vector<QPen>& pens);
+    void setUnits(const VacuumUnits& units);
+    void setTime(double time_s);
+    /// All rows in one line, for a screen reader: "A1 booster 61.2 kPa, …"
+    QString summary() const;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    struct Row {
+        ChartTrace trace;
+        ChartLane::Sort sort;
+        QuantityKind kind;
+        QPen pen;
+    };
+    QString valueText(const Row& row) const;
+    void announceValues();
+
+    std::vector<Row> m_rows;
+    VacuumUnits m_units;
+    double m_time_s = 0;
+};
+
+} // namespace pumpwright
