@@ -1,0 +1,193 @@
+#include "app/desktop/file_actions.h"
+
+#include "app/desktop/data_files.h"
+#include "app/desktop/dialogs.h"
+#include "app/desktop/document/document.h"
+#include "app/desktop/icons.h"
+#include "app/desktop/preferences.h"
+#include "core/files/circuit_file.h"
+
+#include <QAction>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+
+namespace pumpwright {
+namespace {
+
+const QString kSuffix = QStringLiteral("pumpwright");
+
+QAction* newAction(QObject* parent, const QString& text, const QString& icon, const QKeySequence& keys) {
+    auto* action = new QAction(ownIcon(icon), text, parent);
+    action->setShortcut(keys);
+    return action;
+}
+
+QString circuitFilter() {
+    return FileActions::tr("Circuits (*.pumpwright)");
+}
+
+/// "first-try.pumpwright" as "First try".
+QString sampleTitle(const QString& path) {
+    QString name = QFileInfo(path).completeBaseName().replace(QLatin1Char('-'), QLatin1Char(' '));
+    if (!name.isEmpty()) {
+        name[0] = name[0].toUpper();
+    }
+    return name;
+}
+
+} // namespace
+
+QStringList samplePaths() {
+    const QDir folder(QString::fromStdString(samplesFolder().string()));
+    QStringList paths;
+    const auto names = folder.entryList({QStringLiteral("*.pumpwright")}, QDir::Files, QDir::Name);
+    for (const QString& name : names) {
+        paths << folder.filePath(name);
+    }
+    return paths;
+}
+
+FileActions::FileActions(Document& document, Preferences& preferences, Dialogs& dialogs, QObject* parent)
+    : QObject(parent), m_document(document), m_preferences(preferences), m_dialogs(dialogs),
+      m_new(newAction(this, tr("&New"), QStringLiteral("new"), QKeySequence::New)),
+      m_open(newAction(this, tr("&Open…"), QStringLiteral("open"), QKeySequence::Open)),
+      m_save(newAction(this, tr("&Save"), QStringLiteral("save"), QKeySequence::Save)),
+      m_saveAs(newAction(this, tr("Save &as…"), QStringLiteral("save"),
+                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))) {
+    m_new->setToolTip(tr("Start an empty circuit"));
+    m_open->setToolTip(tr("Open a circuit file"));
+    m_save->setToolTip(tr("Save the circuit"));
+    connect(m_new, &QAction::triggered, this, [this] {
+        if (mayLeave()) {
+            m_document.startNew();
+        }
+    });
+    connect(m_open, &QAction::triggered, this, &FileActions::askAndOpen);
+    connect(m_save, &QAction::triggered, this, &FileActions::save);
+    connect(m_saveAs, &QAction::triggered, this, &FileActions::saveAs);
+}
+
+void FileActions::askAndOpen() {
+    if (!mayLeave()) {
+        return;
+    }
+    const QString path = m_dialogs.pathToOpen(
+        {tr("Open a circuit"), circuitFilter(), kSuffix, QFileInfo(m_document.path()).absolutePath()});
+    if (!path.isEmpty()) {
+        open(path);
+    }
+}
+
+bool FileActions::open(const QString& path) {
+    if (const auto opened = m_document.open(path); !opened) {
+        m_dialogs.showError(
+            tr("“%1” can't be opened. The open circuit is unchanged.").arg(QFileInfo(path).fileName()),
+            opened.error());
+        return false;
+    }
+    m_preferences.addRecentFile(path);
+    return true;
+}
+
+void FileActions::askAndOpenSample(const QString& path) {
+    if (mayLeave()) {
+        openSample(path);
+    }
+}
+
+bool FileActions::openSample(const QString& path) {
+    const auto circuit = readCircuit(path.toStdString());
+    if (!circuit) {
+        m_dialogs.showError(
+            tr("The sample “%1” can't be opened. The open circuit is unchanged.").arg(sampleTitle(path)),
+            circuit.error());
+        return false;
+    }
+    m_document.startNew(*circuit);
+    return true;
+}
+
+bool FileActions::mayLeave() {
+    if (!m_document.isModified()) {
+        return true;
+    }
+    switch (m_dialogs.unsavedAnswer(documentName())) {
+    case UnsavedAnswer::Save:
+        return save();
+    case UnsavedAnswer::Discard:
+        return true;
+    case UnsavedAnswer::Cancel:
+        break;
+    }
+    return false;
+}
+
+bool FileActions::save() {
+    if (m_document.path().isEmpty()) {
+        return saveAs();
+    }
+    if (const auto saved = m_document.save(m_document.path()); !saved) {
+        m_dialogs.showError(tr("“%1” is not saved. Your changes are still here.").arg(documentName()),
+                            saved.error());
+        return false;
+    }
+    return true;
+}
+
+bool FileActions::saveAs() {
+    const QString path = m_dialogs.pathToSave(
+        {tr("Save the circuit"), circuitFilter(), kSuffix,
+         m_document.path().isEmpty() ? documentName() + QLatin1Char('.') + kSuffix : m_document.path()});
+    if (path.isEmpty()) {
+        return false;
+    }
+    if (const auto saved = m_document.save(path); !saved) {
+        m_dialogs.showError(
+            tr("“%1” is not saved. Your changes are still here.").arg(QFileInfo(path).fileName()),
+            saved.error());
+        return false;
+    }
+    m_preferences.addRecentFile(path);
+    return true;
+}
+
+QString FileActions::documentName() const {
+    return m_document.path().isEmpty() ? tr("Untitled") : QFileInfo(m_document.path()).completeBaseName();
+}
+
+void FileActions::fillSamples(QMenu& menu) {
+    const QStringList paths = samplePaths();
+    for (const QString& path : paths) {
+        connect(menu.addAction(sampleTitle(path)), &QAction::triggered, this,
+                [this, path] { askAndOpenSample(path); });
+    }
+    menu.setEnabled(!paths.isEmpty());
+}
+
+void FileActions::fillRecent(QMenu& menu) {
+    connect(&menu, &QMenu::aboutToShow, this, [this, &menu] {
+        menu.clear();
+        const QStringList paths = m_preferences.recentFiles();
+        for (const QString& path : paths) {
+            QString text = QFileInfo(path).fileName();
+            // A single & would become a keyboard mark.
+            QAction* action = menu.addAction(text.replace(QLatin1Char('&'), QStringLiteral("&&")));
+            action->setToolTip(path);
+            connect(action, &QAction::triggered, this, [this, path] {
+                if (mayLeave()) {
+                    open(path);
+                }
+            });
+        }
+        if (paths.isEmpty()) {
+            menu.addAction(tr("No file yet"))->setEnabled(false);
+            return;
+        }
+        menu.addSeparator();
+        connect(menu.addAction(tr("Forget this list")), &QAction::triggered, &m_preferences,
+                &Preferences::clearRecentFiles);
+    });
+}
+
+} // namespace pumpwright

@@ -1,0 +1,192 @@
+#include "app/desktop/main_window.h"
+
+#include "app/desktop/cautions_bar.h"
+#include "app/desktop/chart/drive_chart.h"
+#include "app/desktop/circuit/circuit_view.h"
+#include "app/desktop/dialogs.h"
+#include "app/desktop/edit_actions.h"
+#include "app/desktop/file_actions.h"
+#include "app/desktop/panels/drive_plan_editor.h"
+#include "app/desktop/panels/findings_panel.h"
+#include "app/desktop/panels/nameplate.h"
+#include "app/desktop/panels/parts_drawer.h"
+#include "app/desktop/preferences.h"
+#include "app/desktop/sheet_actions.h"
+
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QStatusBar>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace pumpwright {
+namespace {
+
+// In average letter widths, so that it fits whatever the font is.
+constexpr int kLeftWidth_letters = 34;
+constexpr int kRightWidth_letters = 38;
+constexpr int kChartHeight_lines = 20;
+
+} // namespace
+
+MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std::unique_ptr<Dialogs> dialogs)
+    : m_preferences(preferences),
+      m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this)) {
+    buildCentre();
+    m_view->setCatalogue(catalogue);
+    m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
+    m_edits = new EditActions(m_document, m_selection, *m_view, this);
+    m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
+    buildPanels(catalogue);
+    buildFileMenu();
+    buildEditMenus();
+    buildViewMenu();
+    buildHelpMenu();
+    buildToolBar();
+    buildStatusBar();
+    connectParts();
+    restoreLayout();
+    updateTitle();
+}
+
+MainWindow::~MainWindow() = default;
+
+QSize MainWindow::sizeHint() const {
+    return {1280, 800};
+}
+
+void MainWindow::buildCentre() {
+    auto* centre = new QWidget(this);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_cautions = new CautionsBar(centre);
+    m_cautions->setVisible(!m_preferences.cautionsUnderstood());
+    m_view = new CircuitView(m_document, m_selection, m_analysis, centre);
+    m_view->setMinimumSize(160, 120);
+    m_view->viewport()->setAccessibleName(tr("Drawing of the circuit"));
+    column->addWidget(m_cautions);
+    column->addWidget(m_view, 1);
+    setCentralWidget(centre);
+    connect(m_cautions, &CautionsBar::understood, this, [this] {
+        m_preferences.setCautionsUnderstood();
+        m_cautions->hide();
+        m_view->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, QWidget* content,
+                                  Qt::DockWidgetArea area) {
+    auto* panel = new QDockWidget(title, this);
+    panel->setObjectName(name); // stored in the settings: do not rename
+    panel->setAccessibleName(title);
+    panel->setWidget(content);
+    addDockWidget(area, panel);
+    m_panels << panel;
+    return panel;
+}
+
+void MainWindow::buildPanels(const Catalogue& catalogue) {
+    setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
+    // Left: what is put in. Right: what comes out, with the plan that leads to it. Below: the drive over
+    // time.
+    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
+    m_parts = new PartsDrawer(catalogue, this);
+    m_nameplate = new Nameplate(m_document, m_selection, m_preferences, this);
+    m_findings = new FindingsPanel(m_document, m_selection, m_analysis, m_preferences, this);
+    m_plan = new DrivePlanEditor(m_document, m_preferences, this);
+    m_chart = new DriveChart(m_document, m_analysis, m_preferences, this);
+    addPanel(tr("Parts drawer"), QStringLiteral("partsDrawer"), m_parts, Qt::LeftDockWidgetArea);
+    addPanel(tr("Nameplate"), QStringLiteral("nameplate"), m_nameplate, Qt::LeftDockWidgetArea);
+    QDockWidget* findings =
+        addPanel(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::RightDockWidgetArea);
+    QDockWidget* plan =
+        addPanel(tr("Drive plan"), QStringLiteral("drivePlan"), m_plan, Qt::RightDockWidgetArea);
+    addPanel(tr("Drive chart"), QStringLiteral("driveChart"), m_chart, Qt::BottomDockWidgetArea);
+    tabifyDockWidget(findings, plan);
+    findings->raise();
+}
+
+void MainWindow::connectParts() {
+    connect(m_parts, &PartsDrawer::placeRequested, m_view, [this](const Part& prototype) {
+        m_view->place(prototype);
+        m_view->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_view, &CircuitView::nameplateRequested, this, [this] {
+        showPanel(*m_panels.at(1), *m_nameplate);
+        m_nameplate->beginEditing();
+    });
+    connect(m_view, &CircuitView::fileRequested, m_files, &FileActions::askAndOpen);
+    connect(m_view, &CircuitView::sampleRequested, this, [this] {
+        if (const QStringList samples = samplePaths(); !samples.isEmpty()) {
+            m_files->askAndOpenSample(samples.front());
+        }
+    });
+    connect(m_sheet, &SheetActions::message, this,
+            [this](const QString& text) { statusBar()->showMessage(text, 6000); });
+    connect(&m_document, &Document::fileChanged, this, &MainWindow::updateTitle);
+}
+
+void MainWindow::showPanel(QDockWidget& panel, QWidget& content) {
+    panel.show();
+    panel.raise();
+    content.setFocus(Qt::OtherFocusReason);
+}
+
+bool MainWindow::open(const QString& path) {
+    return m_files->open(path);
+}
+
+bool MainWindow::openSample(const QString& path) {
+    return m_files->openSample(path);
+}
+
+void MainWindow::updateTitle() {
+    setWindowTitle(tr("%1[*] – Pumpwright").arg(m_files->documentName()));
+    setWindowModified(m_document.isModified());
+    setWindowFilePath(m_document.path());
+}
+
+void MainWindow::restoreLayout() {
+    resize(sizeHint());
+    restoreGeometry(m_preferences.windowGeometry());
+    restoreState(m_preferences.windowState());
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    if (!m_wasShown) {
+        m_wasShown = true;
+        // Only a window that is on the screen takes sizes of its panels.
+        QTimer::singleShot(0, this, [this] {
+            if (m_preferences.windowState().isEmpty()) {
+                giveFirstSizes();
+            }
+        });
+    }
+}
+
+void MainWindow::giveFirstSizes() {
+    const int letter = fontMetrics().averageCharWidth();
+    // Never so wide that the canvas is left with less than half.
+    const int left = std::min(kLeftWidth_letters * letter, width() / 4);
+    const int right = std::min(kRightWidth_letters * letter, width() / 4);
+    resizeDocks({m_panels.at(0), m_panels.at(2)}, {left, right}, Qt::Horizontal);
+    resizeDocks({m_panels.at(0), m_panels.at(1)}, {45, 55}, Qt::Vertical);
+    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), 2 * height() / 5);
+    resizeDocks({m_panels.at(4)}, {chart}, Qt::Vertical);
+    QTimer::singleShot(0, m_view, &CircuitView::fit);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!m_files->mayLeave()) {
+        event->ignore();
+        return;
+    }
+    m_preferences.keepWindow(saveGeometry(), saveState());
+    event->accept();
+}
+
+} // namespace pumpwright

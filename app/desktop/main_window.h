@@ -1,0 +1,92 @@
+#pragma once
+
+#include "app/desktop/document/analysis.h"
+#include "app/desktop/document/document.h"
+#include "app/desktop/document/selection.h"
+#include "core/files/catalogue.h"
+
+#include <QDockWidget>
+#include <QMainWindow>
+
+#include <memory>
+
+namespace pumpwright {
+
+class CautionsBar;
+class CircuitView;
+class Dialogs;
+class DriveChart;
+class DrivePlanEditor;
+class EditActions;
+class FileActions;
+class FindingsPanel;
+class Nameplate;
+class PartsDrawer;
+class Preferences;
+class SheetActions;
+
+/// The window: the Circuit in its middle, what is put in on the left, what is found out on the right and
+/// below. It only assembles; each action and each panel has a file of its own.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// `dialogs` asks and complains; by default on the screen.
+    MainWindow(const Catalogue& catalogue, Preferences& preferences,
+               std::unique_ptr<Dialogs> dialogs = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a file; on failure says why and keeps the circuit that is open.
+    bool open(const QString& path);
+    bool openSample(const QString& path);
+
+    Document& document() { return m_document; }
+    Selection& selection() { return m_selection; }
+    Analysis& analysis() { return m_analysis; }
+    CircuitView& circuitView() { return *m_view; }
+    FileActions& files() { return *m_files; }
+    Dialogs& dialogs() { return *m_dialogs; }
+
+    QSize sizeHint() const override;
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void buildCentre();
+    void buildPanels(const Catalogue& catalogue);
+    QDockWidget* addPanel(const QString& title, const QString& name, QWidget* content,
+                          Qt::DockWidgetArea area);
+    void buildFileMenu();
+    void buildEditMenus();
+    void buildViewMenu();
+    void buildHelpMenu();
+    void buildToolBar();
+    void buildStatusBar();
+    void connectParts();
+    void restoreLayout();
+    void giveFirstSizes();
+    void updateTitle();
+    void showPanel(QDockWidget& panel, QWidget& content);
+
+    Preferences& m_preferences;
+    std::unique_ptr<Dialogs> m_dialogs;
+    Document m_document;
+    Selection m_selection;
+    Analysis m_analysis{m_document};
+    CircuitView* m_view = nullptr;
+    CautionsBar* m_cautions = nullptr;
+    PartsDrawer* m_parts = nullptr;
+    Nameplate* m_nameplate = nullptr;
+    FindingsPanel* m_findings = nullptr;
+    DrivePlanEditor* m_plan = nullptr;
+    DriveChart* m_chart = nullptr;
+    FileActions* m_files = nullptr;
+    EditActions* m_edits = nullptr;
+    SheetActions* m_sheet = nullptr;
+    QList<QDockWidget*> m_panels; ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart
+    bool m_wasShown = false;
+};
+
+} // namespace pumpwright
