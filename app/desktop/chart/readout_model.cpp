@@ -4,6 +4,7 @@
 #include <QPixmap>
 
 #include <algorithm>
+#include <cmath>
 
 namespace pumpwright {
 namespace {
@@ -81,7 +82,9 @@ QString ReadoutModel::valueText(const Row& row) const {
     if (row.sort == ChartLane::Sort::States) {
         return stateText(*row.trace.channel, m_time_s);
     }
-    return quantityTextInBothUnits(row.trace.channel->at(m_time_s), row.kind, m_units);
+    const double value = row.trace.channel->at(m_time_s);
+    const bool belowResolution = std::abs(value) < row.trace.channel->probe.resolution;
+    return quantityTextInBothUnits(belowResolution ? 0.0 : value, row.kind, m_units);
 }
 
 QVariant ReadoutModel::data(const QModelIndex& index, int role) const {

@@ -107,6 +107,7 @@ void CircuitView::fit() {
     setSceneRect(around | bounds);
     centerOn(bounds.center());
     d->updateSceneRect();
+    d->m_stayFitted = true;
     Q_EMIT zoomChanged(zoom());
 }
 

@@ -198,7 +198,7 @@ void CircuitView::changeEvent(QEvent* event) {
 
 void CircuitView::resizeEvent(QResizeEvent* event) {
     QGraphicsView::resizeEvent(event);
-    if (d->m_fitPending) {
+    if (d->m_fitPending || d->m_stayFitted) {
         fit();
     }
     d->updateSceneRect();

@@ -78,6 +78,7 @@ void CircuitView::Private::zoomBy(double factor, const QPointF& viewPosition) {
 }
 
 void CircuitView::Private::panBy(const QPointF& pixels) {
+    m_stayFitted = false;
     // First make room, so that panning never stops at an edge.
     const QRectF seen = m_view.viewportTransform().inverted().mapRect(QRectF(m_view.viewport()->rect()));
     const QPointF shift = -pixels / m_view.zoom();

@@ -62,6 +62,7 @@ public:
     QPointF m_lastPointer;            ///< in the scene
     bool m_spaceDown = false;
     bool m_fitPending = true;
+    bool m_stayFitted = false; ///< until the user zooms or pans, a resize fits again
     QElapsedTimer m_sinceNudge;
     SelectedObjects m_nudged;
     int m_nudgeBurst = 0;

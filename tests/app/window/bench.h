@@ -54,7 +54,7 @@ struct WindowBench {
     ~WindowBench() { dialogs->unsaved = UnsavedAnswer::Discard; }
 
     void waitForAnalysis() {
-        REQUIRE(QTest::qWaitFor([this] { return !window.analysis().isRunning(); }, 20000));
+        REQUIRE(QTest::qWaitFor([this] { return !window.analysis().isRunning(); }, 120000));
     }
     QString file(const char* name) const { return folder.filePath(QString::fromLatin1(name)); }
 };
