@@ -23,9 +23,9 @@ namespace pumpwright {
 namespace {
 
 // In average letter widths, so that it fits whatever the font is.
-constexpr int kLeftWidth_letters = 34;
-constexpr int kRightWidth_letters = 38;
-constexpr int kChartHeight_lines = 20;
+constexpr int kLeftWidth_letters = 46;
+constexpr int kRightWidth_letters = 50;
+constexpr int kChartHeight_lines = 26;
 
 } // namespace
 

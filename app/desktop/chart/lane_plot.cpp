@@ -134,7 +134,7 @@ void LanePlot::showLanes(const std::vector<ChartLane>& lanes, double duration_s,
         fillLane(*rect, lanes[row], colours);
         rect->axis(QCPAxis::atBottom)->setTickLabels(row + 1 == lanes.size());
         m_plot->plotLayout()->setRowStretchFactor(static_cast<int>(row),
-                                                  row == 0 && lanes.size() > 1 ? 1.6 : 1.0);
+                                                  row == 0 && lanes.size() > 1 ? 2.6 : 1.0);
     }
     if (!m_rects.empty()) {
         m_rects.back()->axis(QCPAxis::atBottom)->setLabel(tr("Time / s"));
