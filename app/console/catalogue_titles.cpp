@@ -10,11 +10,7 @@ Result<CatalogueTitles> catalogueTitles() {
     if (!catalogue) {
         return tl::unexpected(catalogue.error());
     }
-    CatalogueTitles titles;
-    for (const CatalogueEntry& entry : catalogue->entries) {
-        titles[entry.id] = entry.title;
-    }
-    return titles;
+    return titlesOf(*catalogue);
 }
 
 } // namespace pumpwright

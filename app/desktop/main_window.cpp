@@ -37,6 +37,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
     m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
+    m_sheet->setCatalogueTitles(titlesOf(catalogue));
     buildPanels(catalogue);
     buildFileMenu();
     buildEditMenus();

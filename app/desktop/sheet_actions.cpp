@@ -61,7 +61,7 @@ QString SheetActions::documentName() const {
 
 SheetPaper SheetActions::paper() const {
     const Circuit& circuit = m_document.circuit();
-    return {circuit, wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit)),
+    return {circuit, wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles),
             m_analysis.drive(),
             m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
             QDate::currentDate().toString(Qt::ISODate)};

@@ -23,6 +23,9 @@ class SheetActions final : public QObject {
 public:
     SheetActions(Document& document, Analysis& analysis, Dialogs& dialogs, QWidget& window);
 
+    /// What the sheet calls parts from the catalogue.
+    void setCatalogueTitles(const CatalogueTitles& titles) { m_titles = titles; }
+
     QAction& preview() { return *m_preview; }
     QAction& print() { return *m_print; }
     QAction& writePdf() { return *m_writePdf; }
@@ -48,6 +51,7 @@ private:
     Analysis& m_analysis;
     Dialogs& m_dialogs;
     QWidget& m_window;
+    CatalogueTitles m_titles;
     QAction* m_preview;
     QAction* m_print;
     QAction* m_writePdf;

@@ -202,6 +202,14 @@ Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths)
     return catalogue;
 }
 
+CatalogueTitles titlesOf(const Catalogue& catalogue) {
+    CatalogueTitles titles;
+    for (const CatalogueEntry& entry : catalogue.entries) {
+        titles[entry.id] = entry.title;
+    }
+    return titles;
+}
+
 Part partFromCatalogue(const CatalogueEntry& entry, std::string reference, GridPoint at) {
     Part part;
     part.kind = entry.kind;

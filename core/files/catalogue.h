@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/sheet/bill.h"
 #include "core/units/result.h"
 
 #include <filesystem>
@@ -38,6 +39,9 @@ struct Catalogue {
 /// entry of a later file takes the place of an earlier one with the same id; so do a later file's prices per
 /// metre. All are in one currency.
 [[nodiscard]] Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths);
+
+/// What the wiring sheet calls the parts that were placed from an entry.
+CatalogueTitles titlesOf(const Catalogue& catalogue);
 
 /// A part placed from an entry.
 Part partFromCatalogue(const CatalogueEntry& entry, std::string reference, GridPoint at);

@@ -77,6 +77,16 @@ TEST_CASE("a part from the catalogue carries the entry's values, price and sourc
     CHECK_FALSE(catalogue->find("relay-31-a"));
 }
 
+TEST_CASE("the wiring sheet finds the title of every entry", "[files][catalogue]") {
+    const auto catalogue = readCatalogue({kOwnCatalogue});
+    REQUIRE(catalogue);
+    const CatalogueTitles titles = titlesOf(*catalogue);
+    CHECK(titles.size() == catalogue->entries.size());
+    for (const CatalogueEntry& entry : catalogue->entries) {
+        CHECK(titles.at(entry.id) == entry.title);
+    }
+}
+
 TEST_CASE("a fuse of the catalogue is one of the sizes of ISO 8820-3", "[files][catalogue]") {
     // Ratings of types C and E: value from memory of ISO 8820-3.
     const std::set<double> ratings{3, 5, 7.5, 10, 15, 20, 25, 30, 40, 60};
