@@ -32,7 +32,6 @@ public:
         return *this;
     }
     friend bool operator==(const WatchedIterator& a, const WatchedIterator& b) { return a.m_at == b.m_at; }
-    friend bool operator!=(const WatchedIterator& a, const WatchedIterator& b) { return a.m_at != b.m_at; }
 
 private:
     const char* m_at;

@@ -55,7 +55,10 @@ std::string wireNumber(int number) {
            R"(", "from": {"part": "p1", "terminal": "1"}, "to": {"part": "p1", "terminal": "2"}})";
 }
 
-#ifdef __SANITIZE_ADDRESS__
+#ifndef __has_feature
+#define __has_feature(feature) 0
+#endif
+#if defined(__SANITIZE_ADDRESS__) || __has_feature(address_sanitizer)
 constexpr double kMostSeconds = 20; // the sanitizer's own cost
 #else
 constexpr double kMostSeconds = 2;
