@@ -4,18 +4,17 @@
 #include "app/desktop/panels/signal_mark.h"
 #include "core/sheet/wiring_sheet.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace pumpwright {
 namespace {
 
 constexpr int kMarkSize = 28;
-constexpr int kGreatestHeight = 150;
 
 /// The mark of WARNING beside the words.
 class Mark final : public QWidget {
@@ -36,15 +35,20 @@ QLabel* newLabel(const QString& text, QWidget* parent) {
     return label;
 }
 
-QWidget* textOfCautions(QWidget* parent) {
-    auto* texts = new QWidget(parent);
-    auto* column = new QVBoxLayout(texts);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(2);
-    for (const std::string& caution : cautions()) {
-        column->addWidget(newLabel(QStringLiteral("• ") + shown(caution), texts));
+/// In two columns: the bar is wide, and must not take the canvas's height.
+QGridLayout* newTexts(QWidget* parent) {
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(16);
+    grid->setVerticalSpacing(2);
+    const auto& all = cautions();
+    const int rows = (static_cast<int>(all.size()) + 1) / 2;
+    for (int i = 0; i < static_cast<int>(all.size()); ++i) {
+        const QString text = QStringLiteral("• ") + shown(all[static_cast<std::size_t>(i)]);
+        grid->addWidget(newLabel(text, parent), i % rows, i / rows, Qt::AlignTop);
     }
-    return texts;
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    return grid;
 }
 
 } // namespace
@@ -52,17 +56,10 @@ QWidget* textOfCautions(QWidget* parent) {
 CautionsBar::CautionsBar(QWidget* parent) : QFrame(parent) {
     setFrameShape(QFrame::StyledPanel);
     setAccessibleName(tr("Cautions"));
-    setMaximumHeight(kGreatestHeight);
     auto* heading = newLabel(tr("Before you rely on anything here"), this);
     QFont bold = heading->font();
     bold.setBold(true);
     heading->setFont(bold);
-    auto* scroll = new QScrollArea(this);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setAccessibleName(tr("Text of the cautions"));
-    scroll->setWidget(textOfCautions(scroll));
     auto* button = new QPushButton(tr("Understood"), this);
     button->setMinimumHeight(28);
     button->setAutoDefault(false);
@@ -75,7 +72,7 @@ CautionsBar::CautionsBar(QWidget* parent) : QFrame(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 4, 8, 4);
     column->addLayout(head);
-    column->addWidget(scroll, 1);
+    column->addLayout(newTexts(this));
 }
 
 } // namespace pumpwright

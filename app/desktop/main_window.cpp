@@ -6,6 +6,7 @@
 #include "app/desktop/dialogs.h"
 #include "app/desktop/edit_actions.h"
 #include "app/desktop/file_actions.h"
+#include "app/desktop/kept_fit.h"
 #include "app/desktop/panels/drive_plan_editor.h"
 #include "app/desktop/panels/findings_panel.h"
 #include "app/desktop/panels/nameplate.h"
@@ -15,6 +16,7 @@
 
 #include <QCloseEvent>
 #include <QDockWidget>
+#include <QMenuBar>
 #include <QStatusBar>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -33,6 +35,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     : m_preferences(preferences),
       m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this)) {
     buildCentre();
+    buildHead();
     m_view->setCatalogue(catalogue);
     m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
@@ -57,18 +60,25 @@ QSize MainWindow::sizeHint() const {
 }
 
 void MainWindow::buildCentre() {
-    auto* centre = new QWidget(this);
-    auto* column = new QVBoxLayout(centre);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    m_cautions = new CautionsBar(centre);
-    m_cautions->setVisible(!m_preferences.cautionsUnderstood());
-    m_view = new CircuitView(m_document, m_selection, m_analysis, centre);
+    m_view = new CircuitView(m_document, m_selection, m_analysis, this);
     m_view->setMinimumSize(160, 120);
     m_view->viewport()->setAccessibleName(tr("Drawing of the circuit"));
+    setCentralWidget(m_view);
+    new KeptFit(*m_view, m_document, this);
+}
+
+/// The menus and, below them over the whole width, the cautions.
+void MainWindow::buildHead() {
+    auto* head = new QWidget(this);
+    m_menus = new QMenuBar(head);
+    m_cautions = new CautionsBar(head);
+    m_cautions->setVisible(!m_preferences.cautionsUnderstood());
+    auto* column = new QVBoxLayout(head);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_menus);
     column->addWidget(m_cautions);
-    column->addWidget(m_view, 1);
-    setCentralWidget(centre);
+    setMenuWidget(head);
     connect(m_cautions, &CautionsBar::understood, this, [this] {
         m_preferences.setCautionsUnderstood();
         m_cautions->hide();
@@ -176,9 +186,8 @@ void MainWindow::giveFirstSizes() {
     const int right = std::min(kRightWidth_letters * letter, width() / 4);
     resizeDocks({m_panels.at(0), m_panels.at(2)}, {left, right}, Qt::Horizontal);
     resizeDocks({m_panels.at(0), m_panels.at(1)}, {45, 55}, Qt::Vertical);
-    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), 2 * height() / 5);
+    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), height() * 40 / 100);
     resizeDocks({m_panels.at(4)}, {chart}, Qt::Vertical);
-    QTimer::singleShot(0, m_view, &CircuitView::fit);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

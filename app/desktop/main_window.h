@@ -55,6 +55,7 @@ protected:
 
 private:
     void buildCentre();
+    void buildHead();
     void buildPanels(const Catalogue& catalogue);
     QDockWidget* addPanel(const QString& title, const QString& name, QWidget* content,
                           Qt::DockWidgetArea area);
@@ -76,6 +77,7 @@ private:
     Selection m_selection;
     Analysis m_analysis{m_document};
     CircuitView* m_view = nullptr;
+    QMenuBar* m_menus = nullptr;
     CautionsBar* m_cautions = nullptr;
     PartsDrawer* m_parts = nullptr;
     Nameplate* m_nameplate = nullptr;

@@ -25,7 +25,7 @@
 namespace pumpwright {
 
 void MainWindow::buildFileMenu() {
-    QMenu* menu = menuBar()->addMenu(tr("&File"));
+    QMenu* menu = m_menus->addMenu(tr("&File"));
     menu->addAction(&m_files->newCircuit());
     menu->addAction(&m_files->openFile());
     m_files->fillSamples(*menu->addMenu(tr("Open sa&mple")));
@@ -46,8 +46,8 @@ void MainWindow::buildFileMenu() {
 }
 
 void MainWindow::buildEditMenus() {
-    m_edits->fillEditMenu(*menuBar()->addMenu(tr("&Edit")));
-    QMenu* place = menuBar()->addMenu(tr("&Place"));
+    m_edits->fillEditMenu(*m_menus->addMenu(tr("&Edit")));
+    QMenu* place = m_menus->addMenu(tr("&Place"));
     QAction* part = place->addAction(ownIcon(QStringLiteral("parts")), tr("&Part…"), this, [this] {
         showPanel(*m_panels.at(0), m_parts->search());
         m_parts->search().selectAll();
@@ -57,7 +57,7 @@ void MainWindow::buildEditMenus() {
 }
 
 void MainWindow::buildViewMenu() {
-    QMenu* menu = menuBar()->addMenu(tr("&View"));
+    QMenu* menu = m_menus->addMenu(tr("&View"));
     m_edits->fillZoomMenu(*menu);
     menu->addSeparator();
     QAction* circuit = menu->addAction(tr("Go to the &Circuit"), m_view,
@@ -88,7 +88,7 @@ void MainWindow::buildViewMenu() {
 }
 
 void MainWindow::buildHelpMenu() {
-    QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    QMenu* menu = m_menus->addMenu(tr("&Help"));
     menu->addAction(tr("&Cautions"), this, [this] {
         m_cautions->show();
         m_cautions->setFocus(Qt::OtherFocusReason);

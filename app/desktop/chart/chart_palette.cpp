@@ -65,13 +65,8 @@ std::vector<QPen> lanePens(const ChartLane& lane, const ChartPalette& palette) {
     return pens;
 }
 
-std::vector<QPen> chartPens(const std::vector<ChartLane>& lanes, const ChartPalette& palette) {
-    std::vector<QPen> all;
-    for (const ChartLane& lane : lanes) {
-        const auto pens = lanePens(lane, palette);
-        all.insert(all.end(), pens.begin(), pens.end());
-    }
-    return all;
+QPen levelPen(const ChartPalette& palette) {
+    return QPen(palette.level, 1.2, Qt::DashDotLine);
 }
 
 } // namespace pumpwright

@@ -25,7 +25,7 @@ struct ChartPalette {
 
 /// The pens of a lane's traces, in their order.
 std::vector<QPen> lanePens(const ChartLane& lane, const ChartPalette& palette);
-/// The pens of the traces of all lanes, in their order.
-std::vector<QPen> chartPens(const std::vector<ChartLane>& lanes, const ChartPalette& palette);
+/// The pen of a set point.
+QPen levelPen(const ChartPalette& palette);
 
 } // namespace pumpwright

@@ -72,9 +72,11 @@ void DriveChart::build() {
     m_readoutView->setAccessibleName(tr("Values at the cursor"));
     m_readoutView->verticalHeader()->hide();
     m_readoutView->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
-    m_readoutView->horizontalHeader()->setSectionResizeMode(ReadoutModel::Name,
-                                                            QHeaderView::ResizeToContents);
-    m_readoutView->horizontalHeader()->setSectionResizeMode(ReadoutModel::Value, QHeaderView::Stretch);
+    m_readoutView->horizontalHeader()->setSectionResizeMode(ReadoutModel::Name, QHeaderView::Stretch);
+    m_readoutView->horizontalHeader()->setSectionResizeMode(ReadoutModel::Value, QHeaderView::Fixed);
+    m_readoutView->installEventFilter(this);
+    m_readoutView->horizontalHeader()->setMinimumSectionSize(40);
+    m_readoutView->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_readoutView->horizontalHeader()->setHighlightSections(false);
     m_readoutView->setSelectionMode(QAbstractItemView::SingleSelection);
     m_readoutView->setTabKeyNavigation(false);
@@ -87,9 +89,9 @@ void DriveChart::build() {
     splitter->setAccessibleName(tr("Lines and values"));
     splitter->addWidget(m_lanes);
     splitter->addWidget(m_readoutView);
-    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(0, 2);
     splitter->setStretchFactor(1, 1);
-    splitter->setSizes({700, 300});
+    splitter->setSizes({620, 380});
     splitter->setCollapsible(0, false);
 
     m_empty->setAlignment(Qt::AlignCenter);
@@ -149,6 +151,24 @@ QWidget* DriveChart::buildHead() {
     return head;
 }
 
+bool DriveChart::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_readoutView && event->type() == QEvent::Resize) {
+        fitReadout();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+/// Names come before the second unit of a vacuum.
+void DriveChart::fitReadout() {
+    const QFontMetrics metrics = fontMetrics();
+    const int both = metrics.horizontalAdvance(QStringLiteral(" 88.88 kPa (88.88 inHg) "));
+    const int one = metrics.horizontalAdvance(QStringLiteral(" 88.88 inHg "));
+    const int names = metrics.horizontalAdvance(QStringLiteral("A1 delivered")) + 40;
+    const bool room = m_readoutView->width() >= names + both;
+    m_readout->setBothUnits(room);
+    m_readoutView->horizontalHeader()->resizeSection(ReadoutModel::Value, room ? both : one);
+}
+
 void DriveChart::reload() {
     m_drive = m_analysis.drive();
     std::vector<ChartLane> lanes;
@@ -156,8 +176,7 @@ void DriveChart::reload() {
         lanes = chartLanes(m_document.circuit(), m_drive->recording);
         std::erase_if(lanes, [this](const ChartLane& lane) { return !showsLane(lane.sort); });
     }
-    const ChartPalette colours(palette());
-    m_readout->setLanes(lanes, chartPens(lanes, colours));
+    m_readout->setLanes(lanes, ChartPalette(palette()));
     m_readout->setUnits(m_preferences.vacuumUnits());
     m_pages->setCurrentIndex(lanes.empty() ? 0 : 1);
     m_lanes->showLanes(lanes, m_drive ? m_drive->recording.duration_s : 1, m_preferences.vacuumUnits());

@@ -40,11 +40,13 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build();
     QWidget* buildHead();
     QToolButton* newButton(const QString& text, const QString& name);
+    void fitReadout();
     void reload();
     void moveCursor(double time_s);
     void showMessage();

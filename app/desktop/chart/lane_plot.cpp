@@ -93,6 +93,7 @@ LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(th
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(kFocusWidth, kFocusWidth, kFocusWidth, kFocusWidth);
     column->addWidget(m_plot);
+    connect(m_plot, &QCustomPlot::afterLayout, this, &LanePlot::hideCrowdedLabels);
     connect(m_plot, &QCustomPlot::mousePress, this, &LanePlot::press);
     connect(m_plot, &QCustomPlot::mouseMove, this, &LanePlot::move);
     connect(m_plot, &QCustomPlot::mouseRelease, this, &LanePlot::release);
@@ -101,6 +102,16 @@ LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(th
 }
 
 LanePlot::~LanePlot() = default;
+
+/// In a low lane the names of the set points would cover the lines; the read-out names them as well.
+void LanePlot::hideCrowdedLabels() {
+    const int lineHeight = QFontMetrics(smallFont()).height();
+    for (const LevelLabel& one : m_levelLabels) {
+        const auto inLane = std::count_if(m_levelLabels.begin(), m_levelLabels.end(),
+                                          [&](const LevelLabel& other) { return other.rect == one.rect; });
+        one.label->setVisible(one.rect->height() > 2 * inLane * lineHeight);
+    }
+}
 
 /// Lanes are low: their texts are a little smaller than the rest of the window's.
 QFont LanePlot::smallFont() const {
@@ -111,6 +122,7 @@ QFont LanePlot::smallFont() const {
 
 void LanePlot::clear() {
     m_cursorLines.clear();
+    m_levelLabels.clear();
     m_rects.clear();
     m_plot->clearItems();
     m_plot->clearPlottables();
@@ -149,7 +161,7 @@ void LanePlot::fillLane(QCPAxisRect& rect, const ChartLane& lane, const ChartPal
     const int rows = states ? static_cast<int>(lane.traces.size()) : 0;
     rect.setMinimumSize(40, std::max(kLaneHeight, rows * kRowHeight));
     rect.setMarginGroup(QCP::msLeft | QCP::msRight, m_margins);
-    rect.setMinimumMargins(QMargins(4, 2, 8, 2));
+    rect.setMinimumMargins(QMargins(4, states ? 4 : QFontMetrics(smallFont()).height() + 1, 8, 2));
     for (QCPAxis* axis : rect.axes()) {
         axis->setLayer(QStringLiteral("axes"));
         axis->grid()->setLayer(QStringLiteral("grid"));
@@ -228,7 +240,7 @@ void LanePlot::addLevels(QCPAxisRect& rect, const ChartLane& lane, const ChartPa
         }
         line->point1->setCoords(0, value);
         line->point2->setCoords(1, value);
-        line->setPen(QPen(palette.level, 1.2, Qt::DashDotLine));
+        line->setPen(levelPen(palette));
 
         auto* label = new QCPItemText(m_plot);
         label->setClipAxisRect(&rect);
@@ -242,6 +254,7 @@ void LanePlot::addLevels(QCPAxisRect& rect, const ChartLane& lane, const ChartPa
         label->setText(lane.levels[i].name);
         label->setColor(palette.level);
         label->setFont(smallFont());
+        m_levelLabels.push_back({&rect, label});
     }
 }
 
@@ -250,10 +263,15 @@ void LanePlot::addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPal
     if (lane.kind == QuantityKind::GaugeVacuum) {
         units = tr("%1, right: %2").arg(units, shown(m_units.second));
     }
-    auto* title = new QCPTextElement(m_plot, QStringLiteral("%1 / %2").arg(lane.title, units), smallFont());
-    title->setTextColor(palette.text);
-    title->setMargins(QMargins(4, 1, 4, 0));
-    rect.insetLayout()->addElement(title, Qt::AlignLeft | Qt::AlignTop);
+    auto* title = new QCPItemText(m_plot);
+    title->setClipToAxisRect(false);
+    title->position->setAxisRect(&rect);
+    title->position->setType(QCPItemPosition::ptAxisRectRatio);
+    title->position->setCoords(0, 0);
+    title->setPositionAlignment(Qt::AlignLeft | Qt::AlignBottom);
+    title->setText(QStringLiteral("%1 / %2").arg(lane.title, units));
+    title->setColor(palette.text);
+    title->setFont(smallFont());
 }
 
 void LanePlot::addCursorLine(QCPAxisRect& rect, const ChartPalette& palette) {

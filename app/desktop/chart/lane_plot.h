@@ -9,6 +9,7 @@
 class QCPAxis;
 class QCPAxisRect;
 class QCPItemStraightLine;
+class QCPItemText;
 class QCPMarginGroup;
 class QCustomPlot;
 class QMouseEvent;
@@ -64,6 +65,7 @@ private:
     void addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette);
     void addCursorLine(QCPAxisRect& rect, const ChartPalette& palette);
     void giveSpanToLanes();
+    void hideCrowdedLabels();
 
     void press(QMouseEvent* event);
     void move(QMouseEvent* event);
@@ -80,6 +82,11 @@ private:
     QCPMarginGroup* m_margins = nullptr;
     std::vector<QCPAxisRect*> m_rects;               ///< owned by the plot
     std::vector<QCPItemStraightLine*> m_cursorLines; ///< one for each lane, owned by the plot
+    struct LevelLabel {
+        QCPAxisRect* rect;
+        QCPItemText* label;
+    };
+    std::vector<LevelLabel> m_levelLabels; ///< owned by the plot
     VacuumUnits m_units;
     double m_duration_s = 1;
     double m_cursor_s = 0;

@@ -26,16 +26,19 @@ QPixmap swatch(const QPen& pen) {
 
 } // namespace
 
-void ReadoutModel::setLanes(const std::vector<ChartLane>& lanes, const std::vector<QPen>& pens) {
+void ReadoutModel::setLanes(const std::vector<ChartLane>& lanes, const ChartPalette& palette) {
     std::vector<Row> rows;
     for (const ChartLane& lane : lanes) {
-        for (const ChartTrace& trace : lane.traces) {
-            rows.push_back({trace, lane.sort, lane.kind, pens.at(rows.size())});
+        const auto pens = lanePens(lane, palette);
+        for (std::size_t i = 0; i < lane.traces.size(); ++i) {
+            rows.push_back({lane.traces[i].name, lane.traces[i].channel, 0, lane.sort, lane.kind, pens[i]});
+        }
+        for (const ChartLevel& level : lane.levels) {
+            rows.push_back({level.name, nullptr, level.si, lane.sort, lane.kind, levelPen(palette)});
         }
     }
-    const bool sameRows =
-        std::equal(rows.begin(), rows.end(), m_rows.begin(), m_rows.end(),
-                   [](const Row& one, const Row& other) { return one.trace.name == other.trace.name; });
+    const bool sameRows = std::equal(rows.begin(), rows.end(), m_rows.begin(), m_rows.end(),
+                                     [](const Row& one, const Row& other) { return one.name == other.name; });
     if (sameRows) {
         m_rows = std::move(rows);
         announceValues();
@@ -56,6 +59,17 @@ void ReadoutModel::setTime(double time_s) {
     announceValues();
 }
 
+void ReadoutModel::setBothUnits(bool both) {
+    if (both != m_bothUnits) {
+        m_bothUnits = both;
+        announceValues();
+    }
+}
+
+QString ReadoutModel::quantity(double si, QuantityKind kind) const {
+    return m_bothUnits ? quantityTextInBothUnits(si, kind, m_units) : quantityText(si, kind, m_units);
+}
+
 void ReadoutModel::announceValues() {
     if (!m_rows.empty()) {
         Q_EMIT dataChanged(index(0, Name), index(rowCount() - 1, Value));
@@ -65,7 +79,7 @@ void ReadoutModel::announceValues() {
 QString ReadoutModel::summary() const {
     QStringList all;
     for (const Row& row : m_rows) {
-        all << QStringLiteral("%1 %2").arg(row.trace.name, valueText(row));
+        all << QStringLiteral("%1 %2").arg(row.name, valueText(row));
     }
     return all.join(QStringLiteral(", "));
 }
@@ -79,12 +93,16 @@ int ReadoutModel::columnCount(const QModelIndex& parent) const {
 }
 
 QString ReadoutModel::valueText(const Row& row) const {
-    if (row.sort == ChartLane::Sort::States) {
-        return stateText(*row.trace.channel, m_time_s);
+    if (!row.channel) {
+        return quantity(row.level, row.kind);
     }
-    const double value = row.trace.channel->at(m_time_s);
-    const bool belowResolution = std::abs(value) < row.trace.channel->probe.resolution;
-    return quantityTextInBothUnits(belowResolution ? 0.0 : value, row.kind, m_units);
+    if (row.sort == ChartLane::Sort::States) {
+        return stateText(*row.channel, m_time_s);
+    }
+    const double value = row.channel->at(m_time_s);
+    // What the recording does not resolve is noise of the solver.
+    const bool isNoise = std::abs(value) < row.channel->probe.resolution;
+    return quantity(isNoise ? 0 : value, row.kind);
 }
 
 QVariant ReadoutModel::data(const QModelIndex& index, int role) const {
@@ -93,13 +111,13 @@ QVariant ReadoutModel::data(const QModelIndex& index, int role) const {
     }
     const Row& row = m_rows[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) {
-        return index.column() == Name ? row.trace.name : valueText(row);
+        return index.column() == Name ? row.name : valueText(row);
     }
     if (role == Qt::DecorationRole && index.column() == Name) {
         return swatch(row.pen);
     }
     if (role == Qt::ToolTipRole) {
-        return QStringLiteral("%1: %2").arg(row.trace.name, valueText(row)).toHtmlEscaped();
+        return QStringLiteral("%1: %2").arg(row.name, valueText(row)).toHtmlEscaped();
     }
     return {};
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/chart/chart_lanes.h"
+#include "app/desktop/chart/chart_palette.h"
 #include "app/desktop/panels/quantity_text.h"
 
 #include <QAbstractTableModel>
@@ -17,10 +18,12 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    /// `pens` go with the traces of all lanes in order.
-    void setLanes(const std::vector<ChartLane>& lanes, const std::vector<QPen>& pens);
+    /// Set points follow the lines of their lane.
+    void setLanes(const std::vector<ChartLane>& lanes, const ChartPalette& palette);
     void setUnits(const VacuumUnits& units);
     void setTime(double time_s);
+    /// Where there is little room the second unit is left out.
+    void setBothUnits(bool both);
     /// All rows in one line, for a screen reader: "A1 booster 61.2 kPa, …"
     QString summary() const;
 
@@ -31,17 +34,21 @@ public:
 
 private:
     struct Row {
-        ChartTrace trace;
+        QString name;
+        const Channel* channel; ///< null: a set point
+        double level;           ///< of a set point
         ChartLane::Sort sort;
         QuantityKind kind;
         QPen pen;
     };
     QString valueText(const Row& row) const;
+    QString quantity(double si, QuantityKind kind) const;
     void announceValues();
 
     std::vector<Row> m_rows;
     VacuumUnits m_units;
     double m_time_s = 0;
+    bool m_bothUnits = true;
 };
 
 } // namespace pumpwright

@@ -1,3 +1,4 @@
+#include "app/desktop/circuit/palette.h"
 #include "app/desktop/panels/nameplate_field_builder.h"
 #include "app/desktop/panels/wire_colours.h"
 #include "core/parts/conductor.h"
@@ -15,7 +16,8 @@ QString tr(const char* text) {
 std::vector<NameplateField::Option> colourOptions() {
     std::vector<NameplateField::Option> options;
     for (const WireColourName& colour : wireColourNames()) {
-        options.push_back({colour.letters, QStringLiteral("%1 %2").arg(colour.letters, colour.name)});
+        options.push_back({colour.letters, QStringLiteral("%1 %2").arg(colour.letters, colour.name),
+                           insulationColours(colour.letters.toStdString())});
     }
     return options;
 }

@@ -4,6 +4,7 @@
 #include "app/desktop/panels/quantity_text.h"
 #include "core/circuit/circuit.h"
 
+#include <QColor>
 #include <QString>
 
 #include <functional>
@@ -22,6 +23,7 @@ struct NameplateField {
     struct Option {
         QString id;
         QString label;
+        std::vector<QColor> colours = {}; ///< of an insulation: shown beside the label
         friend bool operator==(const Option&, const Option&) = default;
     };
 

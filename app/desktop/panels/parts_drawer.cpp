@@ -65,12 +65,13 @@ PartsDrawer::PartsDrawer(const Catalogue& catalogue, QWidget* parent)
 void PartsDrawer::buildList() {
     m_list->setModel(m_filtered);
     m_list->setAccessibleName(tr("Parts"));
-    m_list->setHeaderHidden(true);
+    m_list->header()->setAccessibleName(tr("Columns of the parts"));
+    m_list->setRootIsDecorated(true);
     m_list->setDragEnabled(true);
     m_list->setDragDropMode(QAbstractItemView::DragOnly);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setTextElideMode(Qt::ElideRight);
-    m_list->setIndentation(12);
+    m_list->setIndentation(14);
     m_list->setUniformRowHeights(true);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setStyleSheet(QStringLiteral("QTreeView::item { min-height: 24px; }"));

@@ -134,7 +134,7 @@ QVariant PartsModel::itemData(const Item& item, const QModelIndex& index, int ro
                               : QString();
     switch (role) {
     case Qt::DisplayRole:
-        return index.column() == Name ? item.title : price;
+        return index.column() == Name ? item.title : price.section(QLatin1Char(' '), 0, 0);
     case Qt::ToolTipRole:
         return QStringList{item.title, item.note, price}.join(QLatin1Char('\n')).trimmed();
     case Qt::AccessibleDescriptionRole:
@@ -156,7 +156,7 @@ QVariant PartsModel::headerData(int section, Qt::Orientation orientation, int ro
     if (role != Qt::DisplayRole || orientation != Qt::Horizontal) {
         return {};
     }
-    return section == Name ? tr("Part") : tr("Price");
+    return section == Name ? tr("Part") : m_currency;
 }
 
 Qt::ItemFlags PartsModel::flags(const QModelIndex& index) const {

@@ -1,6 +1,5 @@
 #include "app/desktop/panels/quantity_field.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -29,14 +28,11 @@ QuantityField::QuantityField(const QString& name, const QuantityRange& range, co
     m_patience->setSingleShot(true);
     m_patience->setInterval(kPatience_ms);
 
-    auto* row = new QHBoxLayout;
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(m_editor, 1);
-    row->addWidget(m_secondUnit);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
-    column->addLayout(row);
+    column->addWidget(m_editor);
+    column->addWidget(m_secondUnit);
     column->addWidget(m_message);
     setFocusProxy(m_editor);
     setVacuumUnits(units);
@@ -77,7 +73,8 @@ void QuantityField::rewriteText() {
 void QuantityField::showSecondUnit() {
     const bool show = m_value && m_range.kind == QuantityKind::GaugeVacuum;
     m_secondUnit->setVisible(show);
-    m_secondUnit->setText(show ? shown(formatQuantity(*m_value, m_range.kind, m_units.second)) : QString());
+    m_secondUnit->setText(show ? tr("= %1").arg(shown(formatQuantity(*m_value, m_range.kind, m_units.second)))
+                               : QString());
 }
 
 void QuantityField::readText() {

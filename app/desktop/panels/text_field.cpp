@@ -1,15 +1,36 @@
 #include "app/desktop/panels/text_field.h"
 
 #include <QComboBox>
+#include <QIcon>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QVBoxLayout>
 
 namespace pumpwright {
 namespace {
 
+constexpr QSize kSwatchSize{24, 12};
+
 QString valueText(const NameplateField& field) {
     return field.value ? std::get<QString>(*field.value) : QString();
+}
+
+/// A piece of wire in its colours, edged so that it shows on any ground.
+QIcon swatch(const std::vector<QColor>& colours) {
+    if (colours.empty()) {
+        return {};
+    }
+    QPixmap pixmap(kSwatchSize);
+    pixmap.fill(colours.front());
+    QPainter painter(&pixmap);
+    const QRect all = pixmap.rect();
+    if (colours.size() > 1) {
+        painter.fillRect(all.adjusted(0, all.height() / 2, 0, 0), colours[1]);
+    }
+    painter.setPen(Qt::gray);
+    painter.drawRect(all.adjusted(0, 0, -1, -1));
+    return QIcon(pixmap);
 }
 
 } // namespace
@@ -47,9 +68,10 @@ void TextField::buildChoices(const NameplateField& field) {
     m_choices->setAccessibleName(field.label);
     m_choices->setMinimumHeight(24);
     m_choices->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_choices->setMinimumContentsLength(8);
+    m_choices->setMinimumContentsLength(5);
+    m_choices->setIconSize(kSwatchSize);
     for (const NameplateField::Option& option : field.options) {
-        m_choices->addItem(option.label, option.id);
+        m_choices->addItem(swatch(option.colours), option.label, option.id);
     }
     setFocusProxy(m_choices);
     connect(m_choices, &QComboBox::activated, this, [this](int index) {
@@ -77,6 +99,7 @@ void TextField::showField(const NameplateField& field) {
         // A stored text is trimmed: blanks at the end of what is being typed must stay.
         if (!typing || (changed && m_editor->text().trimmed() != valueText(field))) {
             m_editor->setText(valueText(field));
+            m_editor->setCursorPosition(0);
             m_editor->setModified(false);
         }
         m_editor->setPlaceholderText(field.value ? QString() : tr("several values"));
@@ -85,6 +108,9 @@ void TextField::showField(const NameplateField& field) {
     const int index = field.value ? m_choices->findData(valueText(field)) : -1;
     m_choices->setCurrentIndex(index);
     m_choices->setPlaceholderText(tr("several values"));
+    if (field.open) {
+        m_choices->lineEdit()->setPlaceholderText(tr("several values"));
+    }
     if (field.open && index < 0) {
         m_choices->setEditText(valueText(field));
     }

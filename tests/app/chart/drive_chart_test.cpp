@@ -88,9 +88,11 @@ TEST_CASE("the read-out gives every line's value at the cursor, vacuum in both u
     const auto lanes = chartLanes(circuit, drive.recording);
     ReadoutModel model;
     QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
-    model.setLanes(lanes, chartPens(lanes, ChartPalette(QPalette())));
+    model.setLanes(lanes, ChartPalette(QPalette()));
     model.setTime(2);
-    REQUIRE(model.rowCount() == 6);
+    REQUIRE(model.rowCount() == 8);
+    CHECK(model.index(2, ReadoutModel::Name).data().toString() == QStringLiteral("B1 closes"));
+    CHECK(model.index(2, ReadoutModel::Value).data().toString().startsWith(QStringLiteral("50 kPa")));
     // 1 inHg = 3386.389 Pa [NIST SP 811, conventional]: 30 kPa is 8.859 inHg
     CHECK(model.index(0, ReadoutModel::Value).data().toString() == QStringLiteral("30 kPa (8.859 inHg)"));
     CHECK(model.summary().contains(QStringLiteral("K1 closed")));

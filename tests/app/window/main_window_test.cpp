@@ -139,7 +139,7 @@ TEST_CASE("the cautions are there at the first start, stay until understood, and
     second.show();
     auto* secondBar = second.findChild<CautionsBar*>();
     CHECK_FALSE(secondBar->isVisible());
-    const auto actions = second.menuBar()->actions().back()->menu()->actions();
+    const auto actions = second.findChild<QMenuBar*>()->actions().back()->menu()->actions();
     actions.front()->trigger();
     CHECK(secondBar->isVisible());
 }
