@@ -28,6 +28,8 @@ namespace {
 constexpr int kLeftWidth_letters = 46;
 constexpr int kRightWidth_letters = 50;
 constexpr int kChartHeight_lines = 26;
+constexpr int kLeastWidthForPanels = 800;
+constexpr int kLeastHeightForPanels = 500;
 
 } // namespace
 
@@ -179,14 +181,29 @@ void MainWindow::showEvent(QShowEvent* event) {
     }
 }
 
+/// On a small screen the canvas comes first; the panels are a key away.
+bool MainWindow::foldPanels() {
+    if (width() >= kLeastWidthForPanels && height() >= kLeastHeightForPanels) {
+        return false;
+    }
+    tabifyDockWidget(m_panels.at(0), m_panels.at(1));
+    for (QDockWidget* panel : std::as_const(m_panels)) {
+        panel->hide();
+    }
+    return true;
+}
+
 void MainWindow::giveFirstSizes() {
+    if (foldPanels()) {
+        return;
+    }
     const int letter = fontMetrics().averageCharWidth();
     // Never so wide that the canvas is left with less than half.
     const int left = std::min(kLeftWidth_letters * letter, width() / 4);
     const int right = std::min(kRightWidth_letters * letter, width() / 4);
     resizeDocks({m_panels.at(0), m_panels.at(2)}, {left, right}, Qt::Horizontal);
     resizeDocks({m_panels.at(0), m_panels.at(1)}, {45, 55}, Qt::Vertical);
-    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), height() * 40 / 100);
+    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), height() * 42 / 100);
     resizeDocks({m_panels.at(4)}, {chart}, Qt::Vertical);
 }
 

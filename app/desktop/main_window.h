@@ -68,6 +68,7 @@ private:
     void connectParts();
     void restoreLayout();
     void giveFirstSizes();
+    bool foldPanels();
     void updateTitle();
     void showPanel(QDockWidget& panel, QWidget& content);
 

@@ -8,15 +8,16 @@
 #include "app/desktop/panels/table_names.h"
 #include "app/desktop/preferences.h"
 
-#include <QActionGroup>
+#include <QAction>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QToolBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -87,7 +88,13 @@ void DriveChart::build() {
 
     auto* splitter = new QSplitter(Qt::Horizontal, this);
     splitter->setAccessibleName(tr("Lines and values"));
-    splitter->addWidget(m_lanes);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_lanes);
+    splitter->addWidget(scroll);
     splitter->addWidget(m_readoutView);
     splitter->setStretchFactor(0, 2);
     splitter->setStretchFactor(1, 1);
@@ -108,25 +115,37 @@ void DriveChart::build() {
     column->addWidget(m_pages, 1);
 }
 
-QToolButton* DriveChart::newButton(const QString& text, const QString& name) {
-    auto* button = new QToolButton(this);
-    button->setText(text);
-    button->setToolTip(name);
-    button->setAccessibleName(name);
-    button->setMinimumSize(28, 26);
-    return button;
+QAction* DriveChart::addTo(QToolBar& bar, const QString& text, const QString& tip,
+                           std::function<void()> act) {
+    QAction* action = bar.addAction(text);
+    action->setToolTip(tip);
+    connect(action, &QAction::triggered, this, std::move(act));
+    return action;
 }
 
 QWidget* DriveChart::buildHead() {
-    auto* head = new QWidget(this);
-    auto* row = new QHBoxLayout(head);
-    row->setContentsMargins(4, 2, 4, 0);
-    QToolButton* before = newButton(tr("◂ Event"), tr("Cursor to the event before"));
-    QToolButton* next = newButton(tr("Event ▸"), tr("Cursor to the next event"));
-    QToolButton* closer = newButton(tr("+"), tr("Show less time"));
-    QToolButton* wider = newButton(tr("−"), tr("Show more time"));
-    QToolButton* whole = newButton(tr("Whole drive"), tr("Show the whole drive"));
-    QToolButton* lanes = newButton(tr("Lanes"), tr("Choose the lanes that are shown"));
+    // A tool bar, because it puts what finds no room into a menu of its own.
+    auto* head = new QToolBar(tr("Drive chart tools"), this);
+    head->setAccessibleName(head->windowTitle());
+    head->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    addTo(*head, tr("◂ Event"), tr("Cursor to the event before"), [this] { goToEventBefore(); });
+    addTo(*head, tr("Event ▸"), tr("Cursor to the next event"), [this] { goToNextEvent(); });
+    head->addSeparator();
+    addTo(*head, tr("Closer"), tr("Show less time (+)"), [this] { m_lanes->zoom(kZoomStep); });
+    addTo(*head, tr("Wider"), tr("Show more time (−)"), [this] { m_lanes->zoom(1 / kZoomStep); });
+    addTo(*head, tr("Whole drive"), tr("Show the whole drive (0)"), [this] { m_lanes->showWholeDrive(); });
+    head->addSeparator();
+    head->addWidget(newLaneButton());
+    m_time->setWordWrap(false);
+    m_time->setContentsMargins(8, 0, 8, 0);
+    head->addWidget(m_time);
+    return head;
+}
+
+QToolButton* DriveChart::newLaneButton() {
+    auto* lanes = new QToolButton(this);
+    lanes->setText(tr("Lanes"));
+    lanes->setToolTip(tr("Choose the lanes that are shown"));
     auto* menu = new QMenu(lanes);
     for (const ChartLane::Sort sort :
          {ChartLane::Sort::Vacuum, ChartLane::Sort::Assist, ChartLane::Sort::Current,
@@ -138,17 +157,7 @@ QWidget* DriveChart::buildHead() {
     }
     lanes->setMenu(menu);
     lanes->setPopupMode(QToolButton::InstantPopup);
-    m_time->setWordWrap(false);
-    row->addWidget(m_time, 1);
-    for (QToolButton* button : {before, next, closer, wider, whole, lanes}) {
-        row->addWidget(button);
-    }
-    connect(before, &QToolButton::clicked, this, &DriveChart::goToEventBefore);
-    connect(next, &QToolButton::clicked, this, &DriveChart::goToNextEvent);
-    connect(closer, &QToolButton::clicked, this, [this] { m_lanes->zoom(kZoomStep); });
-    connect(wider, &QToolButton::clicked, this, [this] { m_lanes->zoom(1 / kZoomStep); });
-    connect(whole, &QToolButton::clicked, m_lanes, &LanePlot::showWholeDrive);
-    return head;
+    return lanes;
 }
 
 bool DriveChart::eventFilter(QObject* watched, QEvent* event) {

@@ -5,11 +5,14 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 #include <set>
 
 class QLabel;
 class QTableView;
+class QAction;
+class QToolBar;
 class QToolButton;
 class QStackedWidget;
 
@@ -45,7 +48,8 @@ protected:
 private:
     void build();
     QWidget* buildHead();
-    QToolButton* newButton(const QString& text, const QString& name);
+    QAction* addTo(QToolBar& bar, const QString& text, const QString& tip, std::function<void()> act);
+    QToolButton* newLaneButton();
     void fitReadout();
     void reload();
     void moveCursor(double time_s);

@@ -10,10 +10,18 @@ namespace pumpwright {
 namespace {
 
 constexpr double kStateHeight = 0.62; ///< of a row
-constexpr int kRowHeight = 15;        ///< [px] of a row of states at least
-constexpr int kLaneHeight = 34;       ///< [px] of a lane at least
+constexpr int kRowHeight = 14;        ///< [px] of a row of states at least
+constexpr int kLaneHeight = 30;       ///< [px] of a lane at least
 constexpr int kFocusWidth = 2;
 const QString kCursorLayer = QStringLiteral("cursor");
+
+/// Numbers with their unit, so that the axis needs no title.
+class SecondsTicker final : public QCPAxisTicker {
+protected:
+    QString getTickLabel(double tick, const QLocale& locale, QChar format, int precision) override {
+        return QCPAxisTicker::getTickLabel(tick, locale, format, precision) + QStringLiteral(" s");
+    }
+};
 
 DisplayUnit unitOf(const ChartLane& lane, std::string_view vacuumUnit) {
     const auto units = displayUnits(lane.kind);
@@ -93,7 +101,7 @@ LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(th
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(kFocusWidth, kFocusWidth, kFocusWidth, kFocusWidth);
     column->addWidget(m_plot);
-    connect(m_plot, &QCustomPlot::afterLayout, this, &LanePlot::hideCrowdedLabels);
+    connect(m_plot, &QCustomPlot::afterLayout, this, &LanePlot::thinOut);
     connect(m_plot, &QCustomPlot::mousePress, this, &LanePlot::press);
     connect(m_plot, &QCustomPlot::mouseMove, this, &LanePlot::move);
     connect(m_plot, &QCustomPlot::mouseRelease, this, &LanePlot::release);
@@ -103,14 +111,30 @@ LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(th
 
 LanePlot::~LanePlot() = default;
 
-/// In a low lane the names of the set points would cover the lines; the read-out names them as well.
-void LanePlot::hideCrowdedLabels() {
+/// In a low lane the names of the set points would cover the lines, the read-out names them as well; and
+/// numbers of the axis would touch.
+void LanePlot::thinOut() {
     const int lineHeight = QFontMetrics(smallFont()).height();
     for (const LevelLabel& one : m_levelLabels) {
         const auto inLane = std::count_if(m_levelLabels.begin(), m_levelLabels.end(),
                                           [&](const LevelLabel& other) { return other.rect == one.rect; });
         one.label->setVisible(one.rect->height() > 2 * inLane * lineHeight);
     }
+    for (QCPAxisRect* rect : m_rects) {
+        const int count = std::clamp(rect->height() / (2 * lineHeight), 1, 4);
+        for (const QCPAxis::AxisType side : {QCPAxis::atLeft, QCPAxis::atRight}) {
+            rect->axis(side)->ticker()->setTickCount(count);
+        }
+    }
+}
+
+/// Below it the panel scrolls.
+void LanePlot::setLeastHeight() {
+    int height = QFontMetrics(smallFont()).height() + 12;
+    for (const QCPAxisRect* rect : m_rects) {
+        height += rect->minimumSize().height() + rect->minimumMargins().top() + 6;
+    }
+    m_plot->setMinimumHeight(height);
 }
 
 /// Lanes are low: their texts are a little smaller than the rest of the window's.
@@ -144,13 +168,12 @@ void LanePlot::showLanes(const std::vector<ChartLane>& lanes, double duration_s,
         // Items take over the plot's rects when they are made, so it has to be in its place before.
         m_plot->plotLayout()->addElement(static_cast<int>(row), 0, rect);
         fillLane(*rect, lanes[row], colours);
+        rect->axis(QCPAxis::atBottom)->setTicker(QSharedPointer<SecondsTicker>::create());
         rect->axis(QCPAxis::atBottom)->setTickLabels(row + 1 == lanes.size());
         m_plot->plotLayout()->setRowStretchFactor(static_cast<int>(row),
                                                   row == 0 && lanes.size() > 1 ? 2.6 : 1.0);
     }
-    if (!m_rects.empty()) {
-        m_rects.back()->axis(QCPAxis::atBottom)->setLabel(tr("Time / s"));
-    }
+    setLeastHeight();
     showSpan(whole ? TimeSpan{0, m_duration_s} : m_span);
     showCursor(m_cursor_s);
 }
@@ -192,7 +215,7 @@ void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const Ch
         graph->setData(graphData(channel, unit, 1, 0));
     }
     left->setRange(valueRange(lane, unit));
-    left->ticker()->setTickCount(3);
+    left->ticker()->setTickStepStrategy(QCPAxisTicker::tssMeetTickCount);
     if (lane.kind != QuantityKind::GaugeVacuum) {
         return;
     }
@@ -201,7 +224,7 @@ void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const Ch
     const double ratio = unit.factor / second.factor;
     right->setVisible(true);
     right->grid()->setVisible(false);
-    right->ticker()->setTickCount(3);
+    right->ticker()->setTickStepStrategy(QCPAxisTicker::tssMeetTickCount);
     right->setRange(left->range().lower * ratio, left->range().upper * ratio);
 }
 

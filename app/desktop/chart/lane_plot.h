@@ -65,7 +65,8 @@ private:
     void addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette);
     void addCursorLine(QCPAxisRect& rect, const ChartPalette& palette);
     void giveSpanToLanes();
-    void hideCrowdedLabels();
+    void thinOut();
+    void setLeastHeight();
 
     void press(QMouseEvent* event);
     void move(QMouseEvent* event);

@@ -126,7 +126,7 @@ QVariant ReadoutModel::headerData(int section, Qt::Orientation orientation, int 
     if (role != Qt::DisplayRole || orientation != Qt::Horizontal) {
         return {};
     }
-    return section == Name ? tr("Line") : tr("At the cursor");
+    return section == Name ? tr("Line") : tr("Value");
 }
 
 } // namespace pumpwright
