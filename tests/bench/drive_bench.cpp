@@ -1,5 +1,4 @@
-// Prints what checking and driving the samples costs, beside the peer: the typical circuit reduced by hand
-// and solved by CVODE. Times are wall-clock and depend on the machine; compare ratios within one run.
+// Prints what reading, checking and driving the samples costs. Times are wall-clock and depend on the machine; compare ratios within one run.
 
 #include "core/checks/rule.h"
 #include "core/files/circuit_file.h"
@@ -55,8 +54,8 @@ void benchFile(const char* path) {
     fmt::print("{}\n  {} parts, {} wires, {} unknowns\n", path, circuit->parts.size(), circuit->wires.size(),
                drive.statistics.unknowns);
     fmt::print("  read                         {:9.2f} ms\n", read);
-    fmt::print("  check without drive (P6)     {:9.2f} ms   goal 16 ms from the keystroke\n", check);
-    fmt::print("  drive of {:5.0f} s (P6)        {:9.2f} ms   goal 60 ms; {} steps, {} events, {:.0f} KiB "
+    fmt::print("  check without drive         {:9.2f} ms   goal 16 ms from the keystroke\n", check);
+    fmt::print("  drive of {:5.0f} s            {:9.2f} ms   goal 60 ms; {} steps, {} events, {:.0f} KiB "
                "recorded\n",
                circuit->plan.duration_s, run, drive.statistics.steps, drive.statistics.events,
                static_cast<double>(drive.recording.bytes()) / 1024);
@@ -64,7 +63,7 @@ void benchFile(const char* path) {
     fmt::print("  drive : check without drive  {:9.0f} times\n", run / check);
 }
 
-/// P11: a day's drive in bounded memory.
+/// A day's drive in bounded memory.
 void benchDay(const char* path) {
     auto circuit = readCircuit(path);
     if (!circuit) {

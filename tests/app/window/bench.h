@@ -5,6 +5,8 @@
 #include "app/desktop/preferences.h"
 #include "tests/support/catch.h"
 
+#include <QDir>
+#include <QScreen>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -55,6 +57,14 @@ struct WindowBench {
 
     void waitForAnalysis() {
         REQUIRE(QTest::qWaitFor([this] { return !window.analysis().isRunning(); }, 120000));
+    }
+    /// Keeps what the screen shows for people to look at, where a folder for it is named.
+    void keepPicture(const QString& name) {
+        const QString pictures = qEnvironmentVariable("PUMPWRIGHT_PICTURES");
+        if (!pictures.isEmpty()) {
+            REQUIRE(QDir().mkpath(pictures));
+            REQUIRE(window.screen()->grabWindow(0).save(pictures + QLatin1Char('/') + name));
+        }
     }
     QString file(const char* name) const { return folder.filePath(QString::fromLatin1(name)); }
 };

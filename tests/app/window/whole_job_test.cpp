@@ -91,6 +91,7 @@ TEST_CASE("place, wire, edit and undo by hand; open, save and print a sample", "
 
     const int steps = bench.window.document().undoStack().count();
     CHECK(steps == 4);
+    bench.keepPicture(QStringLiteral("drawn-by-hand.png"));
     QAction* undo = bench.window.document().undoStack().createUndoAction(&bench.window);
     for (int step = 0; step < steps; ++step) {
         undo->trigger();
@@ -100,6 +101,7 @@ TEST_CASE("place, wire, edit and undo by hand; open, save and print a sample", "
 
     REQUIRE(bench.window.openSample(QStringLiteral("samples/put-right.pumpwright")));
     bench.waitForAnalysis();
+    bench.keepPicture(QStringLiteral("sample.png"));
     bench.dialogs->path = bench.file("van.pumpwright");
     actionNamed(bench.window, QStringLiteral("Save"))->trigger();
     REQUIRE(readCircuit(bench.dialogs->path.toStdString()));
