@@ -2,18 +2,23 @@
 
 #include "app/console/outcome.h"
 #include "app/console/request.h"
+#include "core/simulate/drive.h"
+#include "core/units/result.h"
 
 namespace pumpwright {
 
-// One function for each command, in the file of the same name.
+// One function for each command, in the file of the same name. Those that draw are in drawing/.
 
 Outcome checkCommand(const Request& request);
-Outcome driveCommand(const Request& request);
-Outcome sheetCommand(const Request& request);
 Outcome wiresCommand(const Request& request);
 Outcome partsCommand(const Request& request);
 
-/// Any of them; not the window, which prints nothing.
+/// Writes the drive chart to the path; needs Qt, so it is handed in.
+using ChartWriter = Result<void> (*)(const std::string& path, const Circuit& circuit,
+                                     const DriveResult& drive);
+Outcome driveCommand(const Request& request, ChartWriter writeChart = nullptr);
+
+/// Any of them.
 Outcome runCommand(const Request& request);
 
 } // namespace pumpwright

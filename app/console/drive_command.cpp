@@ -1,8 +1,6 @@
 #include "app/console/commands.h"
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
-#include "app/console/offscreen.h"
-#include "app/desktop/sheet/drive_figure.h"
 #include "core/files/circuit_file.h"
 #include "core/simulate/drive.h"
 
@@ -23,17 +21,9 @@ std::string driveOutput(const Request& request, const Circuit& circuit, const Dr
     return driveText(circuit, drive);
 }
 
-Result<void> writeChart(const Request& request, const Circuit& circuit, const DriveResult& drive) {
-    if (request.png.empty()) {
-        return {};
-    }
-    const Offscreen offscreen;
-    return writeDriveChartPng(QString::fromStdString(request.png), drive, circuit);
-}
-
 } // namespace
 
-Outcome driveCommand(const Request& request) {
+Outcome driveCommand(const Request& request, ChartWriter writeChart) {
     constexpr double kMostRows = 2e6;
     const Result<Circuit> circuit = readCircuit(request.file);
     if (!circuit) {
@@ -46,8 +36,10 @@ Outcome driveCommand(const Request& request) {
                         request.every_s, kMostRows)};
     }
     const DriveResult drive = simulateDrive(*circuit);
-    if (const Result<void> written = writeChart(request, *circuit, drive); !written) {
-        return unreadable(written.error());
+    if (writeChart != nullptr) {
+        if (const Result<void> written = writeChart(request.png, *circuit, drive); !written) {
+            return unreadable(written.error());
+        }
     }
     const bool finished = drive.status == DriveStatus::Finished;
     return {finished ? ExitStatus::Fine : ExitStatus::Findings, driveOutput(request, *circuit, drive),

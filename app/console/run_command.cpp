@@ -10,16 +10,15 @@ Outcome runCommand(const Request& request) {
         return checkCommand(request);
     case Command::Drive:
         return driveCommand(request);
-    case Command::Sheet:
-        return sheetCommand(request);
     case Command::Wires:
         return wiresCommand(request);
     case Command::Parts:
         return partsCommand(request);
+    case Command::Sheet:
     case Command::Window:
         break;
     }
-    assert(false && "the window is opened by main");
+    assert(false && "these draw");
     return {};
 }
 

@@ -14,15 +14,21 @@ std::optional<fs::path> environmentPath(const char* name) {
     return value == nullptr || *value == '\0' ? std::nullopt : std::optional<fs::path>(value);
 }
 
-/// "share/pumpwright" beside the folder of the running program, where it is installed so.
+/// "share/pumpwright" under the prefix that the running program, in bin or in libexec, is installed to.
 std::optional<fs::path> installedFolder() {
     std::error_code error;
     const fs::path program = fs::read_symlink("/proc/self/exe", error);
     if (error) {
         return std::nullopt;
     }
-    const fs::path folder = program.parent_path().parent_path() / "share" / "pumpwright";
-    return fs::is_directory(folder / "resources", error) ? std::optional<fs::path>(folder) : std::nullopt;
+    const fs::path above = program.parent_path().parent_path();
+    for (const fs::path& prefix : {above, above.parent_path()}) {
+        const fs::path folder = prefix / "share" / "pumpwright";
+        if (fs::is_directory(folder / "resources", error)) {
+            return folder;
+        }
+    }
+    return std::nullopt;
 }
 
 fs::path dataFolder() {

@@ -27,7 +27,7 @@ namespace {
 // In average letter widths, so that it fits whatever the font is.
 constexpr int kLeftWidth_letters = 46;
 constexpr int kRightWidth_letters = 50;
-constexpr int kChartHeight_lines = 26;
+constexpr int kChartHeight_lines = 22;
 constexpr int kLeastWidthForPanels = 800;
 constexpr int kLeastHeightForPanels = 500;
 
@@ -203,7 +203,7 @@ void MainWindow::giveFirstSizes() {
     const int right = std::min(kRightWidth_letters * letter, width() / 4);
     resizeDocks({m_panels.at(0), m_panels.at(2)}, {left, right}, Qt::Horizontal);
     resizeDocks({m_panels.at(0), m_panels.at(1)}, {45, 55}, Qt::Vertical);
-    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), height() * 42 / 100);
+    const int chart = std::min(kChartHeight_lines * fontMetrics().lineSpacing(), height() * 36 / 100);
     resizeDocks({m_panels.at(4)}, {chart}, Qt::Vertical);
 }
 

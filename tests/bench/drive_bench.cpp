@@ -1,4 +1,5 @@
-// Prints what reading, checking and driving the samples costs. Times are wall-clock and depend on the machine; compare ratios within one run.
+// Prints what reading, checking and driving the samples costs. Times are wall-clock and depend on the
+// machine; compare ratios within one run.
 
 #include "core/checks/rule.h"
 #include "core/files/circuit_file.h"

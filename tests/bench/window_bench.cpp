@@ -1,6 +1,6 @@
 // Prints how long the window takes to its first paint, empty and with a circuit, when findings and drive are
-// there, how soon both follow an edit, and the memory it has then. The empty window is the peer; compare ratios
-// within one run.
+// there, how soon both follow an edit, and the memory it has then. The empty window is the peer; compare
+// ratios within one run.
 
 #include "app/desktop/data_files.h"
 #include "app/desktop/dialogs.h"
@@ -51,7 +51,8 @@ Edit typedEdit(const Circuit& circuit, int digit) {
     return {"Type", {putWire(id, longer)}};
 }
 
-/// Findings: median over keystrokes, each of which overtakes the drive of the one before. Drive: after the last.
+/// Findings: median over keystrokes, each of which overtakes the drive of the one before. Drive: after the
+/// last.
 void timeKeystrokes(MainWindow& window, Times& times) {
     constexpr int kKeystrokes = 9;
     std::vector<double> findings;
@@ -114,8 +115,9 @@ int main(int argc, char** argv) {
     const Times full = openWindow(parts, QString::fromLocal8Bit(argv[1]));
     fmt::print("window, {}\n", argv[1]);
     fmt::print("  first paint, empty (peer)    {:9.1f} ms\n", empty.painted_ms);
-    fmt::print("  first paint, circuit         {:9.1f} ms   {:.1f} times the peer; goal 2.5 times and 120 ms\n",
-               full.painted_ms, full.painted_ms / empty.painted_ms);
+    fmt::print(
+        "  first paint, circuit         {:9.1f} ms   {:.1f} times the peer; goal 2.5 times and 120 ms\n",
+        full.painted_ms, full.painted_ms / empty.painted_ms);
     fmt::print("  first findings               {:9.1f} ms   goal 50 ms after the first paint\n",
                full.findings_ms);
     fmt::print("  drive and all findings       {:9.1f} ms\n", full.drive_ms);
@@ -124,7 +126,7 @@ int main(int argc, char** argv) {
     fmt::print("  edit to new chart            {:9.1f} ms   {:.1f} times the above; goal 60 ms\n",
                full.editToDrive_ms, full.editToDrive_ms / full.editToFindings_ms);
     fmt::print("  peak memory, empty (peer)    {:9.0f} MiB\n", empty.peak_MiB);
-    fmt::print("  peak memory, circuit         {:9.0f} MiB  {:.1f} times the peer; goal 100 MiB\n", full.peak_MiB,
-               full.peak_MiB / empty.peak_MiB);
+    fmt::print("  peak memory, circuit         {:9.0f} MiB  {:.1f} times the peer; goal 100 MiB\n",
+               full.peak_MiB, full.peak_MiB / empty.peak_MiB);
     return 0;
 }

@@ -13,7 +13,7 @@ namespace pumpwright {
 namespace {
 constexpr double kButtonZoom = 1.25;
 constexpr double kLargestFit = 1.5; ///< a small circuit is not blown up beyond this
-constexpr double kFitMargin = 40;
+constexpr double kFitMargin = 12;
 } // namespace
 
 CircuitView::CircuitView(Document& document, Selection& selection, Analysis& analysis, QWidget* parent)

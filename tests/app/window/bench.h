@@ -62,6 +62,7 @@ struct WindowBench {
     void keepPicture(const QString& name) {
         const QString pictures = qEnvironmentVariable("PUMPWRIGHT_PICTURES");
         if (!pictures.isEmpty()) {
+            QTest::qWait(300); // till all is painted
             REQUIRE(QDir().mkpath(pictures));
             REQUIRE(window.screen()->grabWindow(0).save(pictures + QLatin1Char('/') + name));
         }

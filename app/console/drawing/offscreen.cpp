@@ -1,4 +1,4 @@
-#include "app/console/offscreen.h"
+#include "app/console/drawing/offscreen.h"
 
 namespace pumpwright {
 

@@ -1,4 +1,4 @@
-#include "app/console/display.h"
+#include "app/console/drawing/display.h"
 
 #include <QtGlobal>
 

@@ -1,8 +1,8 @@
 #include "app/console/catalogue_titles.h"
 #include "app/console/checked_circuit.h"
 #include "app/console/commands.h"
+#include "app/console/drawing/offscreen.h"
 #include "app/console/error_text.h"
-#include "app/console/offscreen.h"
 #include "app/desktop/sheet/sheet_paper.h"
 #include "core/files/circuit_file.h"
 
