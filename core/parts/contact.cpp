@@ -3,6 +3,7 @@
 #include "core/parts/saturation.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pumpwright {
 namespace {
@@ -15,9 +16,14 @@ constexpr double kGapLeak_S = 1e-12;
 /// breakdown voltage at every current of a 12 V system; the exact size does not matter.
 constexpr double kDischarge_S = 1.0;
 constexpr double kDischargeOnset_V = 1.0;
+/// [V] below the breakdown voltage where the onset is nil: e⁻⁵⁰ of the discharge.
+constexpr double kNoDischarge_V = 50 * kDischargeOnset_V;
 
 /// Slope and value of an odd function of the voltage: nothing inside ±limit, a line beyond.
 SmoothValue discharge(double voltage_V, double limit_V) {
+    if (std::abs(voltage_V) < limit_V - kNoDischarge_V) {
+        return {0, 0};
+    }
     const SmoothValue above = smoothRamp(voltage_V - limit_V, kDischargeOnset_V);
     const SmoothValue below = smoothRamp(-voltage_V - limit_V, kDischargeOnset_V);
     return {kDischarge_S * (above.value - below.value), kDischarge_S * (above.slope + below.slope)};

@@ -16,9 +16,8 @@ constexpr double kHighestTemperature_K = 3000;
 constexpr double kLaminarShare = 1e-3;
 
 /// √(γ/R)·(2/(γ+1))^((γ+1)/(2(γ−1))): choked mass flow is this times A·p/√T.
-const double kChokedFlow =
-    std::sqrt(air::kHeatRatio / air::kGasConstant_JperkgK) *
-    std::pow(2 / (air::kHeatRatio + 1), (air::kHeatRatio + 1) / (2 * (air::kHeatRatio - 1)));
+const double kChokedFlow = std::sqrt(kAirHeatRatio / kAirGasConstant_JPerKgK) *
+                           std::pow(2 / (kAirHeatRatio + 1), (kAirHeatRatio + 1) / (2 * (kAirHeatRatio - 1)));
 
 /// A flow law that is stated for flow from `from` to `to` only, used in the direction of the pressure drop.
 template <class Forward>
@@ -67,15 +66,11 @@ double flowEnthalpy(const GasSides& sides, const MassFlow& flow) {
 } // namespace
 
 double air::mass_kg(double pressure_Pa, double volume_m3, double temperature_K) {
-    return pressure_Pa * volume_m3 / (kGasConstant_JperkgK * temperature_K);
+    return pressure_Pa * volume_m3 / (kAirGasConstant_JPerKgK * temperature_K);
 }
 
 double air::energy_J(double mass_kg, double temperature_K) {
     return mass_kg * kHeatAtVolume_JperkgK * temperature_K;
-}
-
-double air::viscosity_Pas(double temperature_K) {
-    return 1.458e-6 * std::pow(temperature_K, 1.5) / (temperature_K + 110.4);
 }
 
 GasState gasState(const Point& at, const GasNode& node) {
@@ -129,7 +124,7 @@ MassFlow orificeFlow(const Orifice& orifice, const FlowSides& sides) {
 
 MassFlow laminarFlow(double diameter_m, double length_m, double viscosity_Pas, const FlowSides& sides) {
     const double conductance = std::numbers::pi * std::pow(diameter_m, 4) /
-                               (256 * viscosity_Pas * length_m * air::kGasConstant_JperkgK);
+                               (256 * viscosity_Pas * length_m * kAirGasConstant_JPerKgK);
     return inEitherDirection(sides, [&](const FlowSides& s) {
         return conductance * ((s.fromPressure_Pa - s.toPressure_Pa) * (s.fromPressure_Pa + s.toPressure_Pa) /
                               s.fromTemperature_K);
@@ -147,20 +142,25 @@ MassFlow limitedFlow(const MassFlow& friction, const MassFlow& bore) {
 
 void addGasFlow(Equations& equations, const GasSides& sides, const MassFlow& flow_kgps) {
     const double enthalpy_Jperkg = flowEnthalpy(sides, flow_kgps);
+    equations.addCurrent(sides.from.mass, sides.to.mass, flow_kgps.value);
+    equations.addCurrent(sides.from.energy, sides.to.energy, enthalpy_Jperkg * flow_kgps.value);
+    if (!equations.takesSlopes()) {
+        return;
+    }
     std::array<double, 4> powerSlopes = flow_kgps.slopes;
     for (double& slope : powerSlopes) {
         slope *= enthalpy_Jperkg;
     }
     powerSlopes[flow_kgps.value >= 0 ? 1 : 3] += air::kHeatAtPressure_JperkgK * flow_kgps.value;
-
-    equations.addCurrent(sides.from.mass, sides.to.mass, flow_kgps.value);
     addFlowSlopes(equations, sides, sides.from.mass, sides.to.mass, flow_kgps.slopes);
-    equations.addCurrent(sides.from.energy, sides.to.energy, enthalpy_Jperkg * flow_kgps.value);
     addFlowSlopes(equations, sides, sides.from.energy, sides.to.energy, powerSlopes);
 }
 
 void addGasFlowSlope(Equations& equations, const GasSides& sides, const MassFlow& flow_kgps, Unknown column,
                      double slope) {
+    if (!equations.takesSlopes()) {
+        return;
+    }
     addToBothSides(equations, sides.from.mass, sides.to.mass, column, slope);
     addToBothSides(equations, sides.from.energy, sides.to.energy, column,
                    flowEnthalpy(sides, flow_kgps) * slope);
@@ -190,7 +190,7 @@ void GasVolume::addEquations(const Point& at, Equations& equations, double volum
     equations.addSlope(node.energy, node.mass, -wallConductance_WperK * gas.temperaturePerMass);
     equations.addSlope(node.energy, node.energy, -wallConductance_WperK * gas.temperaturePerEnergy);
 
-    const double pressurePerEnergy = (air::kHeatRatio - 1) / volumeNow_m3;
+    const double pressurePerEnergy = (kAirHeatRatio - 1) / volumeNow_m3;
     const double pressure = pressurePerEnergy * at[node.energy];
     equations.add(node.pressure, pressure - at[node.pressure]);
     equations.addSlope(node.pressure, node.pressure, -1);

@@ -2,22 +2,19 @@
 
 #include "core/parts/law.h"
 #include "core/parts/sloped.h"
+#include "core/units/constants.h"
 
 namespace pumpwright {
 
-/// Dry air as an ideal gas [US Standard Atmosphere 1976; heat ratio of a two-atomic gas].
+/// Dry air as an ideal gas.
 namespace air {
-inline constexpr double kGasConstant_JperkgK = 287.053;
-inline constexpr double kHeatRatio = 1.4;
-inline constexpr double kHeatAtVolume_JperkgK = kGasConstant_JperkgK / (kHeatRatio - 1);
-inline constexpr double kHeatAtPressure_JperkgK = kHeatRatio * kHeatAtVolume_JperkgK;
+inline constexpr double kHeatAtVolume_JperkgK = kAirGasConstant_JPerKgK / (kAirHeatRatio - 1);
+inline constexpr double kHeatAtPressure_JperkgK = kAirHeatRatio * kHeatAtVolume_JperkgK;
 
 /// [kg] of air in a volume, by p·V = m·R·T.
 double mass_kg(double pressure_Pa, double volume_m3, double temperature_K);
 /// [J] internal energy of a mass of air.
 double energy_J(double mass_kg, double temperature_K);
-/// [Pa·s] by Sutherland's formula [US Standard Atmosphere 1976, eq. 51].
-double viscosity_Pas(double temperature_K);
 } // namespace air
 
 /// Pressure and temperature of a gas node at an instant, kept within bounds in which every formula has a

@@ -1,5 +1,6 @@
 #include "core/parts/gas.h"
 #include "core/parts/part_kind.h"
+#include "core/units/atmosphere.h"
 
 namespace pumpwright {
 namespace {
@@ -43,7 +44,7 @@ private:
 } // namespace
 
 std::unique_ptr<Law> hoseLaw(const Hose& hose, GasNode from, GasNode to, LawContext& context) {
-    const double viscosity_Pas = air::viscosity_Pas(context.surroundings().ambientTemperature_K());
+    const double viscosity_Pas = airViscosity_PaS(Temperature(context.surroundings().ambientTemperature_K()));
     return std::make_unique<HoseLaw>(hose, from, to, viscosity_Pas);
 }
 

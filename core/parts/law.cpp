@@ -4,12 +4,6 @@
 
 namespace pumpwright {
 
-void Equations::addConductance(const Point& at, Unknown from, Unknown to, double conductance_S) {
-    addCurrent(from, to, conductance_S * (at[from] - at[to]));
-    addCurrentSlope(from, to, from, conductance_S);
-    addCurrentSlope(from, to, to, -conductance_S);
-}
-
 void MassMatrix::addCapacitance(Unknown a, Unknown b, double capacitance_F) {
     add(a, a, capacitance_F);
     add(b, b, capacitance_F);

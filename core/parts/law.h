@@ -29,14 +29,25 @@ struct Point {
 
 /// Takes up what laws add to the right-hand side f and its slopes, of the system M·dx/dt = f(x, t).
 /// The row of an electrical node is Kirchhoff's current law: the sum of currents that enter it.
+///
+/// Most of a run's time goes by in here, so only a taken slope is a virtual call: f is nearly always asked
+/// for alone.
 class Equations {
 public:
     virtual ~Equations() = default;
-    /// f[row] += value; the reference node's row takes anything and means nothing.
-    virtual void add(Unknown row, double value) = 0;
-    /// df[row]/dx[column] += slope.
-    virtual void addSlope(Unknown row, Unknown column, double slope) = 0;
 
+    /// f[row] += value; the reference node's row takes anything and means nothing.
+    void add(Unknown row, double value) {
+        if (row != kReference) {
+            m_f[static_cast<std::size_t>(row)] += value;
+        }
+    }
+    /// df[row]/dx[column] += slope.
+    void addSlope(Unknown row, Unknown column, double slope) {
+        if (m_takesSlopes && row != kReference && column != kReference) {
+            takeSlope(row, column, slope);
+        }
+    }
     /// A current [A] that leaves node `from` and enters node `to` through the part.
     void addCurrent(Unknown from, Unknown to, double current_A) {
         add(from, -current_A);
@@ -48,7 +59,24 @@ public:
         addSlope(to, column, slope);
     }
     /// A conductance [S] between two nodes that carry the voltages of `at`.
-    void addConductance(const Point& at, Unknown from, Unknown to, double conductance_S);
+    void addConductance(const Point& at, Unknown from, Unknown to, double conductance_S) {
+        addCurrent(from, to, conductance_S * (at[from] - at[to]));
+        if (m_takesSlopes) {
+            addCurrentSlope(from, to, from, conductance_S);
+            addCurrentSlope(from, to, to, -conductance_S);
+        }
+    }
+
+    /// False while only f is asked for: slopes that cost something need not be worked out then.
+    bool takesSlopes() const { return m_takesSlopes; }
+
+protected:
+    Equations(double* f, bool takesSlopes) : m_f(f), m_takesSlopes(takesSlopes) {}
+    virtual void takeSlope(Unknown row, Unknown column, double slope) = 0;
+
+private:
+    double* m_f;
+    bool m_takesSlopes;
 };
 
 /// Takes up the constant entries of M.

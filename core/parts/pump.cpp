@@ -144,7 +144,7 @@ private:
     /// without heat loss, p·γ/(γ−1)·((pa/p)^((γ−1)/γ) − 1) [compressor textbooks]. Towards speed and
     /// pressure.
     Sloped<2> loadTorque_Nm(const Point& at) const {
-        constexpr double kExponent = (air::kHeatRatio - 1) / air::kHeatRatio;
+        constexpr double kExponent = (kAirHeatRatio - 1) / kAirHeatRatio;
         const auto speed = Sloped<2>::variable(at[m_shaft.speed], 0);
         const auto pressure = Sloped<2>::variable(gasState(at, m_inlet.node).pressure_Pa, 1);
         const double ambient_Pa = at.surroundings.ambientPressure_Pa(at.time_s);
@@ -173,7 +173,7 @@ private:
         const double pulse = 1 + m_vanes.pulsationShare * at[m_shaft.sine];
         // S·p/(R·T) for each m³/s that the vanes sweep.
         const MassFlow perSweep =
-            (1 / air::kGasConstant_JperkgK) *
+            (1 / kAirGasConstant_JPerKgK) *
             (smoothPositive(drive.fromPressure_Pa - m_vanes.ultimateShare * sides.toState.pressure_Pa,
                             kFlowOnset_Pa) /
              drive.fromTemperature_K);

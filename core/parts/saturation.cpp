@@ -3,13 +3,22 @@
 #include <cmath>
 
 namespace pumpwright {
+namespace {
+
+/// Widths beyond the corner at which a ramp is a straight line to the last digit.
+constexpr double kFarOff = 40;
+
+} // namespace
 
 SmoothValue smoothRamp(double x, double width) {
-    const SmoothValue step = smoothStep(x, width);
     const double argument = x / width;
+    if (argument > kFarOff) {
+        return {x, 1};
+    }
     // ln(1 + eᵃ), written so that the exponent is never positive.
-    const double rounded = std::log1p(std::exp(-std::abs(argument))) + (argument > 0 ? argument : 0);
-    return {width * rounded, step.value};
+    const double small = std::exp(-std::abs(argument));
+    const double rounded = std::log1p(small) + (argument > 0 ? argument : 0);
+    return {width * rounded, (argument > 0 ? 1.0 : small) / (1 + small)};
 }
 
 SmoothValue smoothStep(double x, double width) {
@@ -20,16 +29,14 @@ SmoothValue smoothStep(double x, double width) {
 }
 
 SmoothValue smoothOnset(double x, double knee) {
-    if (x <= 0) {
-        return {0, 0};
-    }
     // Written with the quotient that cannot overflow.
     const double quotient = knee / x;
-    if (quotient > 1e100) {
+    if (x <= 0 || quotient > 1e50) {
         return {0, 0};
     }
-    const double value = 1 / (1 + quotient * quotient);
-    return {value, 2 * value * (1 - value) / x};
+    const double square = quotient * quotient;
+    const double value = 1 / (1 + square * square);
+    return {value, 4 * value * (1 - value) / x};
 }
 
 SmoothValue smoothLimit(double x, double limit) {

@@ -8,8 +8,12 @@
 namespace pumpwright {
 namespace {
 
+double rise_s(const Press& press) {
+    return std::max(press.rise_s, 1e-3);
+}
+
 double forceOf(const Press& press, double time_s) {
-    const double rise = std::max(press.rise_s, 1e-3);
+    const double rise = rise_s(press);
     const double since = time_s - press.at_s;
     const double released = since - press.hold_s;
     const double up = std::clamp(since / rise, 0.0, 1.0);
@@ -38,7 +42,7 @@ double altitude_m(const DrivePlan& plan, double time_s) {
 std::vector<double> kinksOf(const DrivePlan& plan) {
     std::vector<double> kinks;
     for (const Press& press : plan.presses) {
-        const double rise = std::max(press.rise_s, 1e-3);
+        const double rise = rise_s(press);
         kinks.insert(kinks.end(), {press.at_s, press.at_s + rise, press.at_s + press.hold_s,
                                    press.at_s + press.hold_s + rise});
     }
@@ -54,16 +58,26 @@ std::vector<double> kinksOf(const DrivePlan& plan) {
 
 } // namespace
 
-Surroundings::Surroundings(DrivePlan plan) : m_plan(std::move(plan)), m_kinks(kinksOf(m_plan)) {}
+Surroundings::Surroundings(DrivePlan plan)
+    : m_plan(std::move(plan)), m_presses(m_plan.presses), m_kinks(kinksOf(m_plan)),
+      m_firstPressure_Pa(standardPressure_Pa(altitude_m(m_plan, 0))) {
+    std::stable_sort(m_presses.begin(), m_presses.end(),
+                     [](const Press& a, const Press& b) { return a.at_s < b.at_s; });
+    for (const Press& press : m_presses) {
+        m_longestPress_s = std::max(m_longestPress_s, press.hold_s + rise_s(press));
+    }
+}
 
 double Surroundings::ambientPressure_Pa(double time_s) const {
-    return standardPressure_Pa(altitude_m(m_plan, time_s));
+    return m_plan.altitude.size() < 2 ? m_firstPressure_Pa : standardPressure_Pa(altitude_m(m_plan, time_s));
 }
 
 double Surroundings::pedalForce_N(double time_s) const {
+    auto press = std::upper_bound(m_presses.begin(), m_presses.end(), time_s,
+                                  [](double time, const Press& p) { return time < p.at_s; });
     double force = 0;
-    for (const Press& press : m_plan.presses) {
-        force = std::max(force, forceOf(press, time_s));
+    while (press != m_presses.begin() && (--press)->at_s >= time_s - m_longestPress_s) {
+        force = std::max(force, forceOf(*press, time_s));
     }
     return force;
 }

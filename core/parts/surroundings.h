@@ -25,7 +25,10 @@ public:
 
 private:
     DrivePlan m_plan;
+    std::vector<Press> m_presses; ///< in the order of their beginning
+    double m_longestPress_s = 0;
     std::vector<double> m_kinks;
+    double m_firstPressure_Pa; ///< ambient at the start; throughout, where the altitude stays
 };
 
 } // namespace pumpwright

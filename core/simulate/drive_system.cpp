@@ -14,34 +14,20 @@ constexpr double kVacuumResolution_Pa = 20;
 
 class RightSide final : public Equations {
 public:
-    explicit RightSide(std::span<double> f) : m_f(f) {}
-    void add(Unknown row, double value) override {
-        if (row != kReference) {
-            m_f[static_cast<std::size_t>(row)] += value;
-        }
-    }
-    void addSlope(Unknown, Unknown, double) override {}
+    explicit RightSide(std::span<double> f) : Equations(f.data(), false) {}
 
 private:
-    std::span<double> m_f;
+    void takeSlope(Unknown, Unknown, double) override {}
 };
 
 class RightSideAndSlopes final : public Equations {
 public:
-    RightSideAndSlopes(std::span<double> f, SparseMatrix& slopes) : m_f(f), m_slopes(slopes) {}
-    void add(Unknown row, double value) override {
-        if (row != kReference) {
-            m_f[static_cast<std::size_t>(row)] += value;
-        }
-    }
-    void addSlope(Unknown row, Unknown column, double slope) override {
-        if (row != kReference && column != kReference) {
-            m_slopes.add(row, column, slope);
-        }
-    }
+    RightSideAndSlopes(std::span<double> f, SparseMatrix& slopes)
+        : Equations(f.data(), true), m_slopes(slopes) {}
 
 private:
-    std::span<double> m_f;
+    void takeSlope(Unknown row, Unknown column, double slope) override { m_slopes.add(row, column, slope); }
+
     SparseMatrix& m_slopes;
 };
 

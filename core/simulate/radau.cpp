@@ -35,6 +35,8 @@ constexpr double kInverseT[3][3] = {
 const std::array<double, 3> kErrorWeights{-(13 + 7 * kRoot6) / 3, (-13 + 7 * kRoot6) / 3, -1.0 / 3};
 
 constexpr int kMostIterations = 8;
+constexpr double kQuickRate = 1e-3; ///< iterations that shrink as fast need no newer slopes
+constexpr double kSameStep = 1.2;   ///< growth that is not worth new factors
 constexpr int kMostSettling = 100;
 constexpr double kSettledMove = 1e-3; ///< in units of each unknown's tolerance
 constexpr double kLeastDamping = 1e-4;
@@ -76,7 +78,8 @@ void RadauStepper::start(double time_s, std::span<const double> x, double firstS
     std::copy(x.begin(), x.end(), m_x.begin());
     m_step_s = firstStep_s;
     m_first = true;
-    m_linearised = false;
+    m_slopesUsable = false;
+    m_rate = 1;
     updateScale();
 }
 
@@ -92,16 +95,17 @@ RadauStepper::Outcome RadauStepper::step(double latest_s) {
             return Outcome::TooFine;
         }
         if (!prepare(h)) {
-            m_step_s = h / 4;
+            shrink(h / 4);
             rejected = true;
-            ++m_counts.rejected;
             continue;
         }
         guessStages(h);
         if (iterate(h) == Newton::Diverged) {
-            m_step_s = h / 4;
-            rejected = true;
-            ++m_counts.rejected;
+            if (m_slopesFromHere) {
+                shrink(h / 4);
+                rejected = true;
+            }
+            m_slopesUsable = m_slopesFromHere;
             continue;
         }
         const double error = estimateError(h, m_first || rejected);
@@ -111,21 +115,44 @@ RadauStepper::Outcome RadauStepper::step(double latest_s) {
             m_lastError = std::max(error, 1e-2);
             m_lastStep_s = h;
             m_step_s = rejected ? std::min(next, h) : next;
+            if (m_rate > kQuickRate) {
+                m_slopesUsable = false;
+            } else if (m_step_s >= h && m_step_s <= kSameStep * h) {
+                m_step_s = h;
+            }
             return Outcome::Accepted;
         }
-        m_step_s = m_first ? h / 10 : next;
+        shrink(m_first ? h / 10 : next);
+        m_slopesUsable = m_slopesFromHere;
         rejected = true;
-        ++m_counts.rejected;
     }
 }
 
+void RadauStepper::shrink(double step_s) {
+    m_step_s = step_s;
+    ++m_counts.rejected;
+}
+
+/// Slopes and factors for a step of this length, those of an earlier step where they still do.
 bool RadauStepper::prepare(double h_s) {
-    if (!m_linearised) {
+    if (!m_slopesUsable) {
         m_kernel.linearise(m_time_s, m_x, m_f);
-        m_linearised = true;
+        m_slopesUsable = true;
+        m_slopesFromHere = true;
+        m_factorisedStep_s = 0;
+    } else if (!m_slopesFromHere) {
+        m_system.rightSide(m_time_s, m_x, m_f);
     }
-    return m_kernel.factoriseReal(kRealEigenvalue / h_s) &&
-           m_kernel.factoriseComplex({kAlpha / h_s, kBeta / h_s});
+    if (h_s == m_factorisedStep_s) {
+        return true;
+    }
+    m_factorisedStep_s = 0;
+    if (!m_kernel.factoriseReal(kRealEigenvalue / h_s) ||
+        !m_kernel.factoriseComplex({kAlpha / h_s, kBeta / h_s})) {
+        return false;
+    }
+    m_factorisedStep_s = h_s;
+    return true;
 }
 
 void RadauStepper::guessStages(double h_s) {
@@ -198,6 +225,7 @@ void RadauStepper::toStages() {
 }
 
 RadauStepper::Newton RadauStepper::iterate(double h_s) {
+    double leftOver = 1; // of an iteration's move, still to go
     double last = 0;
     for (int iteration = 1; iteration <= kMostIterations; ++iteration) {
         transformedResidual(h_s);
@@ -208,14 +236,13 @@ RadauStepper::Newton RadauStepper::iterate(double h_s) {
             return Newton::Diverged;
         }
         if (iteration > 1) {
-            const double rate = move / last;
-            if (rate >= 0.99) {
+            m_rate = move / last;
+            if (m_rate >= 0.99) {
                 return Newton::Diverged;
             }
-            if (move * rate / (1 - rate) < m_newtonTolerance) {
-                return Newton::Converged;
-            }
-        } else if (move < 1e-3 * m_newtonTolerance) {
+            leftOver = m_rate / (1 - m_rate);
+        }
+        if (leftOver * move < m_newtonTolerance) {
             return Newton::Converged;
         }
         last = std::max(move, 1e-300);
@@ -296,7 +323,7 @@ void RadauStepper::accept(double end_s) {
     }
     m_time_s = end_s;
     m_first = false;
-    m_linearised = false;
+    m_slopesFromHere = false;
     ++m_counts.steps;
     updateScale();
 }

@@ -71,6 +71,7 @@ private:
     void accept(double end_s);
     double nextStep(double h_s, double error) const;
     bool prepare(double h_s);
+    void shrink(double step_s);
 
     const DifferentialSystem& m_system;
     LinearKernel m_kernel;
@@ -79,8 +80,11 @@ private:
     double m_time_s = 0;
     double m_step_s = 0;
     bool m_first = true;
-    bool m_linearised = false;
+    bool m_slopesUsable = false;
+    bool m_slopesFromHere = false; ///< taken at the point where the step begins
+    double m_factorisedStep_s = 0; ///< that the factors are for; 0 for none
     int m_iterationsUsed = 0;
+    double m_rate = 1; ///< of convergence: each iteration's move against the one before
     int m_culprit = 0;
     double m_lastError = 1;
     double m_lastStep_s = 0;

@@ -15,8 +15,14 @@ public:
     int size() const { return static_cast<int>(m_rows.size()); }
     void setZero();
     void add(int row, int column, double value) { m_values[slot(row, column)] += value; }
-    /// The slot of a place, made where there is none.
-    std::size_t slot(int row, int column);
+    /// The slot of a place, made where there is none. Quick where places come in the same order each time
+    /// after setZero().
+    std::size_t slot(int row, int column) {
+        if (m_next < m_trail.size() && m_trail[m_next].row == row && m_trail[m_next].column == column) {
+            return m_trail[m_next++].slot;
+        }
+        return searchedSlot(row, column);
+    }
 
     struct Place {
         int row;
@@ -30,9 +36,20 @@ private:
         int column;
         std::size_t slot;
     };
+    /// One call of slot().
+    struct Visit {
+        int row;
+        int column;
+        std::size_t slot;
+    };
+
+    std::size_t searchedSlot(int row, int column);
+
     std::vector<std::vector<Entry>> m_rows;
     std::vector<Place> m_places;
     std::vector<double> m_values;
+    std::vector<Visit> m_trail; ///< of the last time
+    std::size_t m_next = 0;     ///< the visit that is expected
 };
 
 } // namespace pumpwright

@@ -20,23 +20,18 @@ namespace pumpwright::test {
 /// f and its slopes as plain arrays.
 class PlainEquations final : public Equations {
 public:
-    explicit PlainEquations(std::size_t size) : m_size(size), m_f(size), m_slopes(size * size) {}
-
-    void add(Unknown row, double value) override {
-        if (row != kReference) {
-            m_f.at(static_cast<std::size_t>(row)) += value;
-        }
-    }
-    void addSlope(Unknown row, Unknown column, double slope) override {
-        if (row != kReference && column != kReference) {
-            m_slopes.at(place(row, column)) += slope;
-        }
-    }
+    explicit PlainEquations(std::size_t size) : PlainEquations(size, std::vector<double>(size)) {}
 
     double f(Unknown row) const { return m_f.at(static_cast<std::size_t>(row)); }
     double slope(Unknown row, Unknown column) const { return m_slopes.at(place(row, column)); }
 
 private:
+    // The array moves in whole, so that the base may keep its address.
+    PlainEquations(std::size_t size, std::vector<double> f)
+        : Equations(f.data(), true), m_size(size), m_f(std::move(f)), m_slopes(size * size) {}
+    void takeSlope(Unknown row, Unknown column, double slope) override {
+        m_slopes.at(place(row, column)) += slope;
+    }
     std::size_t place(Unknown row, Unknown column) const {
         return static_cast<std::size_t>(row) * m_size + static_cast<std::size_t>(column);
     }

@@ -72,7 +72,7 @@ TEST_CASE("a pump takes its volume flow from the inlet and nothing at its lowest
     PumpOnBench pump;
     const double lowest_Pa = 0.14 * pump.bench.ambient_Pa();
     pump.run(260, 40e3);
-    const double expected = 6e-4 * (1 - lowest_Pa / 40e3) * 40e3 / (air::kGasConstant_JperkgK * 293.15);
+    const double expected = 6e-4 * (1 - lowest_Pa / 40e3) * 40e3 / (kAirGasConstant_JPerKgK * 293.15);
     const double leak = -pump.bench.probe(probe::kFlow) + expected;
     CHECK(leak < 0.01 * expected); // through the vanes, which seal at this speed
     CHECK_THAT(pump.bench.probe(probe::kFlow), WithinRel(expected, 0.01));
