@@ -41,7 +41,7 @@ JunctionValues suppressionValues(const CoilValues& values) {
 CoilElement::CoilElement(const CoilValues& values, Unknown plus, Unknown minus, LawContext& context)
     : m_values(values), m_plus(plus), m_minus(minus),
       m_current(context.addUnknown({"coil current", 0, 1e-6})),
-      m_strayVoltage(context.addUnknown({"voltage of the winding's capacitance", 0, 1e-3})),
+      m_strayVoltage(context.addUnknown({"voltage of the winding's capacitance", 0, 0.05})),
       m_diode(values.suppression == Suppression::Zener ? plus : minus,
               values.suppression == Suppression::Zener ? minus : plus, suppressionValues(values)) {}
 

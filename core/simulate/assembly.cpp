@@ -9,7 +9,7 @@
 namespace pumpwright {
 namespace {
 
-constexpr double kNodeTolerance_V = 1e-3;
+constexpr double kNodeTolerance_V = 5e-3;
 constexpr double kPressureTolerance_Pa = 2;
 constexpr double kGasTolerance = 2e-5; ///< of a volume's mass and energy at ambient
 

@@ -15,6 +15,7 @@ namespace pumpwright {
 namespace {
 
 constexpr double kFirstStep_s = 1e-6;
+constexpr double kLongestFirstStep_s = 1e-2;
 /// Before the drive the vehicle stood: the little capacitances of open contacts are charged.
 constexpr double kStood_s = 3e-7;
 constexpr double kSameInstant_s = 1e-10; ///< times closer than this are one
@@ -32,7 +33,8 @@ public:
         : m_options(options), m_end_s(circuit.plan.duration_s), m_system(circuit),
           m_stepper(m_system, options.relativeTolerance), m_events(m_system),
           m_recorder(m_system.channels(), options.recordingBytes),
-          m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()) {}
+          m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()),
+          m_before(m_x.size()), m_after(m_x.size()) {}
 
     DriveResult run() {
         if (settle(kStood_s) && restart()) {
@@ -68,6 +70,9 @@ private:
     std::vector<double> m_x;
     std::vector<double> m_values;
     std::vector<double> m_between;
+    std::vector<double> m_before; ///< f, before the events of an instant and after them
+    std::vector<double> m_after;
+    double m_lastStep_s = kFirstStep_s;
     long m_eventCount = 0;
     double m_crowdBegin_s = 0;
     int m_crowd = 0;
@@ -92,6 +97,7 @@ bool DriveRun::advance() {
     const StepPolynomial& step = m_stepper.polynomial();
     const std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
     const double to_s = event_s.value_or(step.end_s);
+    m_lastStep_s = std::clamp(step.end_s - step.begin_s, kFirstStep_s, kLongestFirstStep_s);
     record(step.begin_s, to_s);
     m_time_s = to_s;
     if (to_s < step.end_s) {
@@ -112,8 +118,11 @@ bool DriveRun::settle(double within_s) {
                 owner.id);
 }
 
-/// Deals with everything that is due at this instant and starts the stepper anew.
+/// Deals with everything that is due at this instant and starts the stepper anew: with a fine step where
+/// currents or flows jump, else with the one before, for a pedal that starts to move or an armature that
+/// starts to travel.
 bool DriveRun::restart() {
+    double firstStep_s = m_lastStep_s;
     for (int round = 0; round < kMostEventsAtOnce; ++round) {
         if (!settle(kSameInstant_s)) {
             return false;
@@ -121,11 +130,16 @@ bool DriveRun::restart() {
         recordNow(true);
         const std::vector<EventFinder::Due> due = m_events.dueAt(m_time_s, m_x);
         if (due.empty()) {
-            m_stepper.start(m_time_s, m_x, kFirstStep_s);
+            m_stepper.start(m_time_s, m_x, firstStep_s);
             return true;
         }
+        m_system.rightSide(m_time_s, m_x, m_before);
         if (!happenAll(due)) {
             return false;
+        }
+        m_system.rightSide(m_time_s, m_x, m_after);
+        if (m_before != m_after) {
+            firstStep_s = kFirstStep_s;
         }
     }
     const PlacedLaw& law = m_system.laws()[m_events.dueAt(m_time_s, m_x).front().law];

@@ -38,6 +38,7 @@ constexpr int kMostIterations = 8;
 constexpr double kQuickRate = 1e-3; ///< iterations that shrink as fast need no newer slopes
 constexpr double kSameStep = 1.2;   ///< growth that is not worth new factors
 constexpr int kMostSettling = 100;
+constexpr int kFailuresToSettle = 2;  ///< of the iteration, within one step
 constexpr double kSettledMove = 1e-3; ///< in units of each unknown's tolerance
 constexpr double kLeastDamping = 1e-4;
 constexpr double kSafety = 0.9;
@@ -85,6 +86,7 @@ void RadauStepper::start(double time_s, std::span<const double> x, double firstS
 
 RadauStepper::Outcome RadauStepper::step(double latest_s) {
     bool rejected = false;
+    int failures = 0;
     for (;;) {
         const double room_s = latest_s - m_time_s;
         double h = std::min(m_step_s, room_s);
@@ -104,8 +106,11 @@ RadauStepper::Outcome RadauStepper::step(double latest_s) {
             if (m_slopesFromHere) {
                 shrink(h / 4);
                 rejected = true;
+                if (++failures % kFailuresToSettle == 0) {
+                    settleHere();
+                }
             }
-            m_slopesUsable = m_slopesFromHere;
+            m_slopesUsable = m_slopesUsable && m_slopesFromHere;
             continue;
         }
         const double error = estimateError(h, m_first || rejected);
@@ -125,6 +130,15 @@ RadauStepper::Outcome RadauStepper::step(double latest_s) {
         shrink(m_first ? h / 10 : next);
         m_slopesUsable = m_slopesFromHere;
         rejected = true;
+    }
+}
+
+/// The step before left the algebraic unknowns within tolerance, yet at a bend of a diode too far from their
+/// equations for slopes taken there: shorter steps do not help, Newton's method with new slopes does.
+void RadauStepper::settleHere() {
+    std::vector<double> x = m_x;
+    if (settle(m_time_s, x)) {
+        start(m_time_s, x, m_step_s);
     }
 }
 
@@ -348,6 +362,7 @@ void RadauStepper::settlingCorrection(std::span<const double> x, double within_s
 // before, as far as the same slopes can tell [Deuflhard, Newton Methods for Nonlinear Problems, natural
 // monotonicity test].
 bool RadauStepper::settle(double time_s, std::span<double> x, double within_s) {
+    m_slopesUsable = false;
     std::copy(x.begin(), x.end(), m_x.begin());
     updateScale();
     std::vector<double> move(x.size());

@@ -72,6 +72,7 @@ private:
     double nextStep(double h_s, double error) const;
     bool prepare(double h_s);
     void shrink(double step_s);
+    void settleHere();
 
     const DifferentialSystem& m_system;
     LinearKernel m_kernel;

@@ -52,57 +52,7 @@ std::vector<double> solved(const FunctionSystem& system, std::vector<double> x, 
     return {stepper.x().begin(), stepper.x().end()};
 }
 
-FunctionSystem hires(double tolerance) {
-    return {std::vector<double>(8, 1.0),
-            [](double, std::span<const double> y, std::span<double> f) {
-                f[0] = -1.71 * y[0] + 0.43 * y[1] + 8.32 * y[2] + 0.0007;
-                f[1] = 1.71 * y[0] - 8.75 * y[1];
-                f[2] = -10.03 * y[2] + 0.43 * y[3] + 0.035 * y[4];
-                f[3] = 8.32 * y[1] + 1.71 * y[2] - 1.12 * y[3];
-                f[4] = -1.745 * y[4] + 0.43 * y[5] + 0.43 * y[6];
-                f[5] = -280 * y[5] * y[7] + 0.69 * y[3] + 1.71 * y[4] - 0.43 * y[5] + 0.69 * y[6];
-                f[6] = 280 * y[5] * y[7] - 1.81 * y[6];
-                f[7] = -f[6];
-            },
-            [](std::span<const double> y, SparseMatrix& s) {
-                const double rows[8][8] = {{-1.71, 0.43, 8.32, 0, 0, 0, 0, 0},
-                                           {1.71, -8.75, 0, 0, 0, 0, 0, 0},
-                                           {0, 0, -10.03, 0.43, 0.035, 0, 0, 0},
-                                           {0, 8.32, 1.71, -1.12, 0, 0, 0, 0},
-                                           {0, 0, 0, 0, -1.745, 0.43, 0.43, 0},
-                                           {0, 0, 0, 0.69, 1.71, -280 * y[7] - 0.43, 0.69, -280 * y[5]},
-                                           {0, 0, 0, 0, 0, 280 * y[7], -1.81, 280 * y[5]},
-                                           {0, 0, 0, 0, 0, -280 * y[7], 1.81, -280 * y[5]}};
-                for (int i = 0; i < 8; ++i) {
-                    for (int k = 0; k < 8; ++k) {
-                        if (rows[i][k] != 0 || i == k) {
-                            s.add(i, k, rows[i][k]);
-                        }
-                    }
-                }
-            },
-            tolerance};
-}
-
 } // namespace
-
-// Reference solution of the published test problem HIRES (test set for initial value problem solvers).
-TEST_CASE("the stepper solves HIRES to six digits and more with a tighter tolerance", "[simulate][radau]") {
-    const std::vector<double> reference{0.7371312573325668e-3, 0.1442485726316185e-3, 0.5888729740967575e-4,
-                                        0.1175651343283149e-2, 0.2386356198831331e-2, 0.6238968252742796e-2,
-                                        0.2849998395185769e-2, 0.2850001604814231e-2};
-    const auto worstError = [&](double relative) {
-        const auto system = hires(relative * 1e-4);
-        const auto y = solved(system, {1, 0, 0, 0, 0, 0, 0, 0.0057}, 321.8122, relative);
-        double worst = 0;
-        for (std::size_t i = 0; i < y.size(); ++i) {
-            worst = std::max(worst, std::abs(y[i] / reference[i] - 1));
-        }
-        return worst;
-    };
-    CHECK(worstError(1e-6) < 1e-5);
-    CHECK(worstError(1e-9) < 1e-8);
-}
 
 // Reference solution of the published test problem of van der Pol, ε = 1e-6 (test set for initial value
 // problem solvers).
