@@ -1,5 +1,6 @@
 #include "app/console/command_line.h"
 
+#include "app/console/command_help.h"
 #include "core/files/nearest_word.h"
 #include "core/units/quantity_kind.h"
 
@@ -73,6 +74,28 @@ void addCommands(CLI::App& app, Request& request, Texts& texts) {
     addForms(*addCommand(app, request, "parts", "Print the parts list with prices"), texts, true);
 }
 
+void setUp(CLI::App& app, Request& request, Texts& texts) {
+    app.footer(kStatuses);
+    app.set_version_flag("--version", "pumpwright " PUMPWRIGHT_VERSION);
+    app.require_subcommand(0, 1);
+    app.add_option("FILE", request.file, "Without a command: the circuit to open in the window");
+    addCommands(app, request, texts);
+}
+
+CommandHelp helpOf(const CLI::App& app, const std::string& name) {
+    CommandHelp help{name, name.empty() ? std::string() : app.get_description(), {}, {}};
+    for (const CLI::Option* option : app.get_options()) {
+        if (option->get_positional()) {
+            help.operands.push_back(option->get_name(true));
+        } else {
+            help.options.push_back({"--" + option->get_lnames().front(),
+                                    option->get_items_expected_max() > 0 ? option->get_type_name() : "",
+                                    option->get_description()});
+        }
+    }
+    return help;
+}
+
 Outcome badUse(const std::string& text) {
     return {ExitStatus::BadUse, "", fmt::format("pumpwright: {}\nTry: pumpwright --help\n", text)};
 }
@@ -139,6 +162,26 @@ tl::expected<Request, Outcome> finished(Request request, const CLI::App& app, co
 
 } // namespace
 
+std::vector<CommandHelp> commandHelp() {
+    Request request;
+    Texts texts;
+    CLI::App app(kAbout, "pumpwright");
+    setUp(app, request, texts);
+    std::vector<CommandHelp> all{helpOf(app, {})};
+    for (const CLI::App* command : app.get_subcommands({})) {
+        all.push_back(helpOf(*command, command->get_name()));
+    }
+    return all;
+}
+
+std::string aboutText() {
+    return kAbout;
+}
+
+std::string exitStatusText() {
+    return kStatuses;
+}
+
 tl::expected<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments) {
     if (auto complaint = misspelledCommand(arguments)) {
         return tl::unexpected(*complaint);
@@ -146,11 +189,7 @@ tl::expected<Request, Outcome> parseCommandLine(const std::vector<std::string>& 
     Request request;
     Texts texts;
     CLI::App app(kAbout, "pumpwright");
-    app.footer(kStatuses);
-    app.set_version_flag("--version", "pumpwright " PUMPWRIGHT_VERSION);
-    app.require_subcommand(0, 1);
-    app.add_option("FILE", request.file, "Without a command: the circuit to open in the window");
-    addCommands(app, request, texts);
+    setUp(app, request, texts);
     std::vector<std::string> reversed(arguments.rbegin(), arguments.rend()); // as CLI11 takes them
     try {
         app.parse(reversed);
