@@ -123,7 +123,8 @@ MassFlow orificeFlow(const Orifice& orifice, const FlowSides& sides) {
 }
 
 MassFlow laminarFlow(double diameter_m, double length_m, double viscosity_Pas, const FlowSides& sides) {
-    const double conductance = std::numbers::pi * std::pow(diameter_m, 4) /
+    const double squared_m2 = diameter_m * diameter_m;
+    const double conductance = std::numbers::pi * squared_m2 * squared_m2 /
                                (256 * viscosity_Pas * length_m * kAirGasConstant_JPerKgK);
     return inEitherDirection(sides, [&](const FlowSides& s) {
         return conductance * ((s.fromPressure_Pa - s.toPressure_Pa) * (s.fromPressure_Pa + s.toPressure_Pa) /

@@ -46,6 +46,19 @@ constexpr double kMostGrowth = 8;
 constexpr double kMostShrink = 0.125;
 constexpr double kFinestStep_s = 1e-15;
 
+/// Three vectors, each a combination of three others.
+void combine(const double (&weights)[3][3], const std::array<std::vector<double>, 3>& from,
+             std::array<std::vector<double>, 3>& to) {
+    for (std::size_t row = 0; row < 3; ++row) {
+        const double first = weights[row][0];
+        const double second = weights[row][1];
+        const double third = weights[row][2];
+        for (std::size_t i = 0; i < to[row].size(); ++i) {
+            to[row][i] = first * from[0][i] + second * from[1][i] + third * from[2][i];
+        }
+    }
+}
+
 } // namespace
 
 void StepPolynomial::evaluate(double time_s, std::span<double> x) const {
@@ -61,7 +74,7 @@ RadauStepper::RadauStepper(const DifferentialSystem& system, double relativeTole
     : m_system(system), m_kernel(system), m_relativeTolerance(relativeTolerance),
       m_newtonTolerance(std::max(1e-14 / relativeTolerance, std::min(0.03, std::sqrt(relativeTolerance)))) {
     const auto size = static_cast<std::size_t>(system.size());
-    for (auto* vector : {&m_x, &m_f, &m_scale, &m_point, &m_error}) {
+    for (auto* vector : {&m_x, &m_f, &m_inverseScale, &m_point, &m_error}) {
         vector->assign(size, 0.0);
     }
     for (auto* group :
@@ -182,12 +195,7 @@ void RadauStepper::guessStages(double h_s) {
             }
         }
     }
-    for (std::size_t i = 0; i < m_x.size(); ++i) {
-        for (std::size_t row = 0; row < 3; ++row) {
-            m_transformed[row][i] = kInverseT[row][0] * m_stages[0][i] + kInverseT[row][1] * m_stages[1][i] +
-                                    kInverseT[row][2] * m_stages[2][i];
-        }
-    }
+    combine(kInverseT, m_stages, m_transformed);
 }
 
 void RadauStepper::transformedResidual(double h_s) {
@@ -197,13 +205,7 @@ void RadauStepper::transformedResidual(double h_s) {
         }
         m_system.rightSide(m_time_s + kNodes[stage] * h_s, m_point, m_stageSlopes[stage]);
     }
-    for (std::size_t i = 0; i < m_x.size(); ++i) {
-        for (std::size_t row = 0; row < 3; ++row) {
-            m_residual[row][i] = kInverseT[row][0] * m_stageSlopes[0][i] +
-                                 kInverseT[row][1] * m_stageSlopes[1][i] +
-                                 kInverseT[row][2] * m_stageSlopes[2][i];
-        }
-    }
+    combine(kInverseT, m_stageSlopes, m_residual);
     m_kernel.addMassTimes(-kRealEigenvalue / h_s, m_transformed[0], m_residual[0]);
     m_kernel.addMassTimes(-kAlpha / h_s, m_transformed[1], m_residual[1]);
     m_kernel.addMassTimes(kBeta / h_s, m_transformed[2], m_residual[1]);
@@ -219,23 +221,16 @@ double RadauStepper::advance() {
     m_kernel.solveComplex(m_complexRight);
     double sum = 0;
     for (std::size_t i = 0; i < m_x.size(); ++i) {
-        const double moves[3] = {m_residual[0][i], m_complexRight[i].real(), m_complexRight[i].imag()};
-        for (std::size_t row = 0; row < 3; ++row) {
-            m_transformed[row][i] += moves[row];
-            sum += (moves[row] / m_scale[i]) * (moves[row] / m_scale[i]);
-        }
+        const double first = m_residual[0][i];
+        const double second = m_complexRight[i].real();
+        const double third = m_complexRight[i].imag();
+        m_transformed[0][i] += first;
+        m_transformed[1][i] += second;
+        m_transformed[2][i] += third;
+        sum += (first * first + second * second + third * third) * (m_inverseScale[i] * m_inverseScale[i]);
     }
-    toStages();
+    combine(kT, m_transformed, m_stages);
     return std::sqrt(sum / static_cast<double>(3 * std::max<std::size_t>(m_x.size(), 1)));
-}
-
-void RadauStepper::toStages() {
-    for (std::size_t i = 0; i < m_x.size(); ++i) {
-        for (std::size_t row = 0; row < 3; ++row) {
-            m_stages[row][i] = kT[row][0] * m_transformed[0][i] + kT[row][1] * m_transformed[1][i] +
-                               kT[row][2] * m_transformed[2][i];
-        }
-    }
 }
 
 RadauStepper::Newton RadauStepper::iterate(double h_s) {
@@ -268,7 +263,7 @@ double RadauStepper::errorNorm(std::span<const double> error) {
     double sum = 0;
     double worst = -1;
     for (std::size_t i = 0; i < error.size(); ++i) {
-        const double share = error[i] / m_scale[i];
+        const double share = error[i] * m_inverseScale[i];
         sum += share * share;
         if (!(std::abs(share) <= worst)) {
             worst = std::abs(share);
@@ -345,7 +340,7 @@ void RadauStepper::accept(double end_s) {
 void RadauStepper::updateScale() {
     const auto tolerances = m_system.tolerances();
     for (std::size_t i = 0; i < m_x.size(); ++i) {
-        m_scale[i] = tolerances[i] + m_relativeTolerance * std::abs(m_x[i]);
+        m_inverseScale[i] = 1 / (tolerances[i] + m_relativeTolerance * std::abs(m_x[i]));
     }
 }
 

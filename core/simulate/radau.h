@@ -62,7 +62,6 @@ private:
     Newton iterate(double h_s);
     void guessStages(double h_s);
     void transformedResidual(double h_s);
-    void toStages();
     double advance();
     double estimateError(double h_s, bool refine);
     double errorNorm(std::span<const double> error);
@@ -91,7 +90,7 @@ private:
     double m_lastStep_s = 0;
     std::vector<double> m_x;
     std::vector<double> m_f;
-    std::vector<double> m_scale;
+    std::vector<double> m_inverseScale;               ///< of what each unknown may be off by
     std::array<std::vector<double>, 3> m_stages;      ///< increments Z
     std::array<std::vector<double>, 3> m_transformed; ///< W = T⁻¹·Z
     std::array<std::vector<double>, 3> m_stageSlopes; ///< f at the stages
