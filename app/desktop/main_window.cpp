@@ -7,6 +7,7 @@
 #include "app/desktop/edit_actions.h"
 #include "app/desktop/file_actions.h"
 #include "app/desktop/kept_fit.h"
+#include "app/desktop/lost_work_bar.h"
 #include "app/desktop/panels/drive_plan_editor.h"
 #include "app/desktop/panels/findings_panel.h"
 #include "app/desktop/panels/nameplate.h"
@@ -35,11 +36,12 @@ constexpr int kLeastHeightForPanels = 500;
 
 MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std::unique_ptr<Dialogs> dialogs)
     : m_preferences(preferences),
-      m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this)) {
+      m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this)),
+      m_snapshots(m_document, preferences.unsavedFolder()) {
     buildCentre();
+    m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     buildHead();
     m_view->setCatalogue(catalogue);
-    m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
     m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
     m_sheet->setCatalogueTitles(titlesOf(catalogue));
@@ -69,7 +71,7 @@ void MainWindow::buildCentre() {
     new KeptFit(*m_view, m_document, this);
 }
 
-/// The menus and, below them over the whole width, the cautions.
+/// The menus and, below them over the whole width, the cautions and what was left unsaved.
 void MainWindow::buildHead() {
     auto* head = new QWidget(this);
     m_menus = new QMenuBar(head);
@@ -80,6 +82,7 @@ void MainWindow::buildHead() {
     column->setSpacing(0);
     column->addWidget(m_menus);
     column->addWidget(m_cautions);
+    column->addWidget(new LostWorkBar(m_document, *m_files, *m_dialogs, m_preferences.unsavedFolder(), head));
     setMenuWidget(head);
     connect(m_cautions, &CautionsBar::understood, this, [this] {
         m_preferences.setCautionsUnderstood();

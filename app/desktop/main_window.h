@@ -3,6 +3,7 @@
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/document/selection.h"
+#include "app/desktop/document/snapshots.h"
 #include "core/files/catalogue.h"
 
 #include <QDockWidget>
@@ -77,6 +78,7 @@ private:
     Document m_document;
     Selection m_selection;
     Analysis m_analysis{m_document};
+    Snapshots m_snapshots;
     CircuitView* m_view = nullptr;
     QMenuBar* m_menus = nullptr;
     CautionsBar* m_cautions = nullptr;

@@ -27,6 +27,12 @@ Preferences::Preferences(const QString& file, QObject* parent)
     : QObject(parent), m_file(file.isEmpty() ? usersFile() : file), m_settings(m_file, QSettings::IniFormat) {
 }
 
+QString Preferences::unsavedFolder() const {
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+    return m_file == usersFile() ? QDir(data).filePath(QStringLiteral("pumpwright/unsaved"))
+                                 : QFileInfo(m_file).dir().filePath(QStringLiteral("unsaved"));
+}
+
 bool Preferences::inchesOfMercuryFirst() const {
     return m_settings.value(kVacuumUnit, false).toBool();
 }

@@ -28,6 +28,10 @@ public:
     void addRecentFile(const QString& path);
     void clearRecentFiles();
 
+    /// Where work that is not saved yet is kept: beside the given settings file, else in the user's data
+    /// folder.
+    QString unsavedFolder() const;
+
     /// Where the window was and how its panels stood.
     QByteArray windowGeometry() const;
     QByteArray windowState() const;

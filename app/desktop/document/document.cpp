@@ -51,6 +51,11 @@ void Document::startNew(const Circuit& circuit) {
     replaceAll(circuit, {});
 }
 
+void Document::restore(const Circuit& circuit, const QString& path) {
+    replaceAll(circuit, path);
+    m_undoStack.resetClean();
+}
+
 void Document::replaceAll(const Circuit& circuit, const QString& path) {
     m_circuit = circuit;
     m_path = path;

@@ -40,6 +40,8 @@ public:
     [[nodiscard]] Result<void> open(const QString& path);
     /// A circuit that belongs to no file yet.
     void startNew(const Circuit& circuit = {});
+    /// Unsaved work that was found again: it counts as modified.
+    void restore(const Circuit& circuit, const QString& path);
     [[nodiscard]] Result<void> save(const QString& path);
 
     const QString& path() const { return m_path; }
