@@ -3,6 +3,7 @@
 #include "core/circuit/drive_plan.h"
 #include "core/circuit/edit.h"
 #include "core/circuit/ids.h"
+#include "core/circuit/tolerance.h"
 
 #include <map>
 #include <string>
@@ -29,8 +30,9 @@ struct Part {
     GridPoint at;
     int quarterTurns = 0; ///< 0…3, clockwise
     bool mirrored = false;
-    std::map<std::string, double> values;       ///< SI, by parameter key ("coilResistance_ohm")
-    std::map<std::string, std::string> choices; ///< by choice key ("suppression": "diode")
+    std::map<std::string, double> values;        ///< SI, by parameter key ("coilResistance_ohm")
+    std::map<std::string, std::string> choices;  ///< by choice key ("suppression": "diode")
+    std::map<std::string, Tolerance> tolerances; ///< by parameter key; what is missing has the kind's own
     UnknownKeys unknown;
     friend bool operator==(const Part&, const Part&) = default;
 };
@@ -65,6 +67,7 @@ struct Hose {
     End to;
     double innerDiameter_m = 0.009;
     double length_m = 0.5;
+    double leakHole_m = 0; ///< equivalent hole in its wall, at the `from` end; 0: tight
     double price_perMetre = 0;
     std::vector<GridPoint> bends;
     UnknownKeys unknown;

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <array>
 #include <string_view>
 #include <type_traits>
 
@@ -70,6 +71,18 @@ Json encodedEnd(const End& end) {
     return ObjectWriter().put("part", end.part.text).put("terminal", end.terminal).finish({});
 }
 
+Json encodedTolerances(const std::map<std::string, Tolerance>& tolerances) {
+    constexpr std::array kSorts{"uniform", "normal", "limits"}; // as in the enum
+    Json encoded = Json::object();
+    for (const auto& [key, tolerance] : tolerances) {
+        encoded[key] = ObjectWriter()
+                           .put("sort", kSorts.at(static_cast<std::size_t>(tolerance.sort)))
+                           .put("share", tolerance.share)
+                           .finish({});
+    }
+    return encoded;
+}
+
 Json encodedPart(const PartId& id, const Part& part) {
     return ObjectWriter()
         .put("id", id.text)
@@ -84,6 +97,7 @@ Json encodedPart(const PartId& id, const Part& part) {
         .putUnless(false, "mirrored", part.mirrored)
         .putUnless({}, "values", part.values)
         .putUnless({}, "choices", part.choices)
+        .putList("tolerances", encodedTolerances(part.tolerances))
         .finish(part.unknown);
 }
 
@@ -111,6 +125,7 @@ Json encodedHose(const HoseId& id, const Hose& hose) {
         .put("to", encodedEnd(hose.to))
         .put("innerDiameter_m", hose.innerDiameter_m)
         .put("length_m", hose.length_m)
+        .putUnless(0.0, "leakHole_m", hose.leakHole_m)
         .putUnless(0.0, "price_perMetre", hose.price_perMetre)
         .putList("bends", encodedList(hose.bends, encodedPoint))
         .finish(hose.unknown);

@@ -116,6 +116,44 @@ void readChoice(const OrderedJson& value, std::string_view key, const ObjectRead
     into.emplace(key, text);
 }
 
+constexpr std::array<std::string_view, 3> kToleranceSorts{"uniform", "normal", "limits"}; // as in the enum
+
+Tolerance decodedTolerance(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    ObjectReader object(value, pointer, fault);
+    const std::string sort = object.text("sort", std::string(kToleranceSorts.front()));
+    const auto found = std::ranges::find(kToleranceSorts, sort);
+    if (found == kToleranceSorts.end()) {
+        object.refuse(ErrorCode::UnknownChoice, "sort",
+                      fmt::format("A tolerance cannot be {}. Allowed is one of: {}.", quotedText(sort),
+                                  fmt::join(kToleranceSorts, ", ")));
+        return {};
+    }
+    object.require(field::kToleranceShare.key);
+    const double share = object.number(field::kToleranceShare);
+    for (const auto& [unknown, text] : object.unknownKeys()) {
+        object.refuse(ErrorCode::WrongType, unknown,
+                      "A tolerance has the keys \"sort\" and \"share\" and no others.");
+    }
+    return {static_cast<ToleranceSort>(found - kToleranceSorts.begin()), share};
+}
+
+/// Tolerances by parameter key; a key that the kind does not have is a fault, it would do nothing.
+std::map<std::string, Tolerance> decodedTolerances(ObjectReader& part, const PartKind& kind) {
+    std::map<std::string, Tolerance> tolerances;
+    ObjectReader object = part.object("tolerances");
+    object.forEachMember([&](const std::string& key, const OrderedJson& value) {
+        const auto specs = kind.parameters();
+        if (std::ranges::find(specs, key, &ParameterSpec::key) == specs.end()) {
+            object.refuse(
+                ErrorCode::UnknownChoice, key,
+                fmt::format("A {} has no value {} that could have a tolerance.", kind.id(), quotedText(key)));
+            return;
+        }
+        tolerances.emplace(key, decodedTolerance(value, object.pointerTo(key), object.fault()));
+    });
+    return tolerances;
+}
+
 } // namespace
 
 void readRatings(ObjectReader& object, const PartKind& kind, std::map<std::string, double>& values,
@@ -155,6 +193,7 @@ std::pair<PartId, Part> decodedPart(const OrderedJson& value, const std::string&
     if (const PartKind* kind = readKind(object)) {
         part.kind = std::string(kind->id());
         readRatings(object, *kind, part.values, part.choices);
+        part.tolerances = decodedTolerances(object, *kind);
     }
     part.reference = object.text("reference");
     part.label = object.text("label");
@@ -204,6 +243,7 @@ std::pair<HoseId, Hose> decodedHose(const OrderedJson& value, const std::string&
     hose.to = decodedEnd(object, "to");
     hose.innerDiameter_m = object.number(field::kHoseDiameter);
     hose.length_m = object.number(field::kHoseLength);
+    hose.leakHole_m = object.number(field::kHoseLeak);
     hose.price_perMetre = object.number(field::kPricePerMetre);
     hose.bends = decodedBends(object);
     hose.unknown = object.unknownKeys();

@@ -3,6 +3,7 @@
 #include "core/parts/part_kind.h"
 
 #include <array>
+#include <cmath>
 #include <numbers>
 
 namespace pumpwright {
@@ -11,23 +12,25 @@ namespace {
 // The standard values are those of a single 9 inch booster; spring and chambers are near those that PATH
 // report UCB-ITS-PRR-97-21 (1997) gives for a test car (value from memory of that report).
 constexpr std::array kParameters{
-    ParameterSpec{"diaphragmArea_m2", "Diaphragm area", QuantityKind::Area, 0.041, 0.005, 0.2},
-    ParameterSpec{"vacuumVolume_m3", "Vacuum chamber at rest", QuantityKind::Volume, 3.6e-3, 2e-4, 0.03},
+    ParameterSpec{"diaphragmArea_m2", "Diaphragm area", QuantityKind::Area, 0.041, 0.005, 0.2, 0.02},
+    ParameterSpec{"vacuumVolume_m3", "Vacuum chamber at rest", QuantityKind::Volume, 3.6e-3, 2e-4, 0.03,
+                  0.05},
     ParameterSpec{"workingVolume_m3", "Working chamber at rest", QuantityKind::Volume, 5e-4, 5e-5, 0.01},
     ParameterSpec{"travelMax_m", "Longest travel", QuantityKind::Length, 0.03, 0.005, 0.1},
     ParameterSpec{"fullTravelForce_N", "Output force that asks for full travel", QuantityKind::Force, 4000,
                   500, 30000},
-    ParameterSpec{"boostRatio", "Boost ratio", QuantityKind::Number, 5, 1.5, 15},
+    ParameterSpec{"boostRatio", "Boost ratio", QuantityKind::Number, 5, 1.5, 15, 0.05},
     ParameterSpec{"pedalRatio", "Pedal ratio", QuantityKind::Number, 4, 1, 10},
     ParameterSpec{"cutIn_N", "Rod force at which assist sets in", QuantityKind::Force, 20, 1, 200},
-    ParameterSpec{"springForce_N", "Return spring at rest", QuantityKind::Force, 100, 0, 500},
+    ParameterSpec{"springForce_N", "Return spring at rest", QuantityKind::Force, 100, 0, 500, 0.1},
     ParameterSpec{"springRate_Npm", "Return spring rate", QuantityKind::Stiffness, 2400, 0, 20000},
-    ParameterSpec{"valveHole_m", "Equivalent hole of an open valve", QuantityKind::Length, 9e-3, 1e-3, 0.03},
-    ParameterSpec{"leakHole_m", "Equivalent hole of all leaks", QuantityKind::Length, 4e-5, 1e-7, 5e-3},
+    ParameterSpec{"valveHole_m", "Equivalent hole of an open valve", QuantityKind::Length, 9e-3, 1e-3, 0.03,
+                  0.1},
+    ParameterSpec{"leakHole_m", "Equivalent hole of all leaks", QuantityKind::Length, 4e-5, 1e-7, 5e-3, 0.5},
     ParameterSpec{"wallTimeConstant_s", "Walls bring gas back to ambient temperature in", QuantityKind::Time,
                   3, 0.05, 600},
     ParameterSpec{"efficiency", "Efficiency of booster and master cylinder", QuantityKind::Share, 0.95, 0.3,
-                  1},
+                  1, 0.03},
     ParameterSpec{"masterCylinderBore_m", "Master cylinder bore", QuantityKind::Length, 0.0222, 0.01, 0.06},
     ParameterSpec{"vehicleMass_kg", "Vehicle mass, kg", QuantityKind::Number, 1600, 200, 20000},
     ParameterSpec{"brakeGain_m2", "Braking force per line pressure", QuantityKind::Area, 1.8e-3, 1e-4, 0.05},
@@ -212,6 +215,11 @@ public:
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     Features features(const Part&) const override { return {}; }
+
+    std::vector<Failure> failures(const Part& part) const override {
+        return {{"leak-tenfold", "leaks ten times as much", {scaled(part, "leakHole_m", std::sqrt(10.0))}},
+                {"diaphragm-torn", "diaphragm torn", {SetsValue{"leakHole_m", 4e-3}}}};
+    }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         const double vacuumVolume_m3 = value(part, "vacuumVolume_m3");

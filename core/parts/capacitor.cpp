@@ -7,8 +7,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"capacitance_F", "Capacitance", QuantityKind::Capacitance, 470e-6, 1e-10, 100},
-    ParameterSpec{"esr_ohm", "Series resistance", QuantityKind::Resistance, 0.2, 1e-4, 1000},
+    ParameterSpec{"capacitance_F", "Capacitance", QuantityKind::Capacitance, 470e-6, 1e-10, 100, 0.2},
+    ParameterSpec{"esr_ohm", "Series resistance", QuantityKind::Resistance, 0.2, 1e-4, 1000, 0.3},
     ParameterSpec{"workingVoltage_V", "Working voltage", QuantityKind::Voltage, 35, 1, 5000},
 };
 

@@ -9,9 +9,10 @@ namespace {
 
 constexpr std::array kParameters{
     ParameterSpec{"crackingPressure_Pa", "Opens at a pressure difference of",
-                  QuantityKind::PressureDifference, 2000, 50, 30000},
-    ParameterSpec{"fullFlowDiameter_m", "Equivalent hole when open", QuantityKind::Length, 6e-3, 5e-4, 0.03},
-    ParameterSpec{"backLeakHole_m", "Equivalent hole when shut", QuantityKind::Length, 1e-5, 1e-7, 0.01},
+                  QuantityKind::PressureDifference, 2000, 50, 30000, 0.3},
+    ParameterSpec{"fullFlowDiameter_m", "Equivalent hole when open", QuantityKind::Length, 6e-3, 5e-4, 0.03,
+                  0.1},
+    ParameterSpec{"backLeakHole_m", "Equivalent hole when shut", QuantityKind::Length, 1e-5, 1e-7, 0.01, 0.5},
 };
 
 /// Inside each end, with the nipple.
@@ -73,6 +74,15 @@ public:
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     Features features(const Part&) const override { return {}; }
+
+    std::vector<Failure> failures(const Part& part) const override {
+        return {{"valve-leaks",
+                 "does not hold back",
+                 {SetsValue{"backLeakHole_m", value(part, "fullFlowDiameter_m")}}},
+                {"valve-stuck",
+                 "stuck shut",
+                 {SetsValue{"crackingPressure_Pa", 3e4}, SetsValue{"fullFlowDiameter_m", 5e-4}}}};
+    }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         // The pump side has leaked down while the vehicle stood.

@@ -9,7 +9,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.003, 1e-5, 10},
+    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.003, 1e-5, 10,
+                  0.5},
     ParameterSpec{"continuous_A", "Continuous current of a pin", QuantityKind::Current, 15, 0.1, 500},
 };
 

@@ -20,6 +20,11 @@ inline constexpr int kMostBundled = 1000;
 inline constexpr ParameterSpec kHoseDiameter{
     "innerDiameter_m", "Inner diameter", QuantityKind::Length, 0.009, 5e-4, 0.1};
 inline constexpr ParameterSpec kHoseLength{"length_m", "Length", QuantityKind::Length, 0.5, 1e-3, 100};
+inline constexpr ParameterSpec kHoseLeak{
+    "leakHole_m", "Equivalent hole of its leak", QuantityKind::Length, 0, 0, 0.1};
+
+inline constexpr ParameterSpec kToleranceShare{
+    "share", "Tolerance, share of the value", QuantityKind::Share, 0, 0, 0.95};
 
 inline constexpr ParameterSpec kLimitAmbient{
     "ambient_K", "Ambient temperature", QuantityKind::Temperature, 323.15, 200, 500};

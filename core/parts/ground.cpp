@@ -7,7 +7,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.002, 1e-5, 100},
+    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.002, 1e-5, 100,
+                  0.5},
 };
 
 /// A bolt on the vehicle body. All ground parts meet on the body, which is the reference node.
@@ -48,6 +49,11 @@ public:
         features.ground = true;
         return features;
     }
+    std::vector<Failure> failures(const Part&) const override {
+        return {{"ground-lost", "has no contact with the body", {OpensTerminal{"31"}}},
+                {"ground-corroded", "corroded to 0.1 ohm", {SetsValue{"contactResistance_ohm", 0.1}}}};
+    }
+
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         return std::make_unique<GroundLaw>(context.node("31"), value(part, "contactResistance_ohm"));
     }

@@ -11,11 +11,16 @@ class HoseLaw final : public Law {
 public:
     HoseLaw(const Hose& hose, GasNode from, GasNode to, double viscosity_Pas)
         : m_from(from), m_to(to), m_diameter_m(hose.innerDiameter_m), m_length_m(hose.length_m),
-          m_viscosity_Pas(viscosity_Pas), m_bore(Orifice::hole(hose.innerDiameter_m)) {}
+          m_viscosity_Pas(viscosity_Pas), m_bore(Orifice::hole(hose.innerDiameter_m)),
+          m_leak(Orifice::hole(hose.leakHole_m)) {}
 
     void addEquations(const Point& at, Equations& equations) const override {
         const GasSides sides = gasSides(at, m_from, m_to);
         addGasFlow(equations, sides, flow(sides));
+        if (m_leak.effectiveArea_m2 > 0) {
+            const GasSides outside = gasSides(at, {}, m_from);
+            addGasFlow(equations, outside, orificeFlow(m_leak, flowSides(outside)));
+        }
     }
 
     std::vector<Probe> probes() const override {
@@ -39,6 +44,7 @@ private:
     double m_length_m;
     double m_viscosity_Pas;
     Orifice m_bore;
+    Orifice m_leak; ///< from the atmosphere to the `from` end
 };
 
 } // namespace

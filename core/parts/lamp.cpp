@@ -9,7 +9,7 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.01, 1000},
+    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.01, 1000, 0.1},
     ParameterSpec{"ratedVoltage_V", "Rated voltage", QuantityKind::Voltage, 12, 1, 60},
 };
 

@@ -17,6 +17,27 @@ double PartKind::value(const Part& part, std::string_view key) const {
     return spec->standard;
 }
 
+std::vector<Failure> PartKind::failures(const Part& part) const {
+    return failuresFromFeatures(features(part));
+}
+
+SetsValue PartKind::scaled(const Part& part, std::string_view key, double factor) const {
+    const auto all = parameters();
+    const auto spec = std::ranges::find(all, key, &ParameterSpec::key);
+    assert(spec != all.end() && "a kind asks only for its own parameters");
+    return {std::string(key), std::clamp(factor * value(part, key), spec->low, spec->high)};
+}
+
+Tolerance PartKind::tolerance(const Part& part, std::string_view key) const {
+    const auto own = part.tolerances.find(std::string(key));
+    if (own != part.tolerances.end()) {
+        return own->second;
+    }
+    const auto all = parameters();
+    const auto spec = std::ranges::find(all, key, &ParameterSpec::key);
+    return {ToleranceSort::Uniform, spec == all.end() ? 0 : spec->tolerance};
+}
+
 std::string_view PartKind::choice(const Part& part, std::string_view key) const {
     const auto own = part.choices.find(std::string(key));
     if (own != part.choices.end()) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/parts/failure.h"
 #include "core/parts/features.h"
 #include "core/parts/law.h"
 #include "core/units/quantity_kind.h"
@@ -34,6 +35,7 @@ struct ParameterSpec {
     double standard; ///< used where the part says nothing [SI]
     double low;      ///< smallest and largest value that is accepted [SI]
     double high;
+    double tolerance = 0; ///< share by which new parts are usually off, to both sides; 0: as stated
 };
 
 /// A choice on the Nameplate. The first option is the default.
@@ -65,13 +67,22 @@ public:
 
     /// What rules, canvas and sheet may know: contacts, coils, loads, current paths.
     virtual Features features(const Part& part) const = 0;
+    /// How a part of this kind may fail. Unless the kind says otherwise, what its features lead to:
+    /// failuresFromFeatures().
+    virtual std::vector<Failure> failures(const Part& part) const;
     /// The law of one part of this kind; `part` outlives the call only.
     virtual std::unique_ptr<Law> law(const Part& part, LawContext& context) const = 0;
 
     /// The part's own value for the key, or the kind's default. The key must be one of parameters().
     double value(const Part& part, std::string_view key) const;
+    /// The part's own tolerance of a parameter, or the kind's.
+    Tolerance tolerance(const Part& part, std::string_view key) const;
     /// The part's own choice, or the first option.
     std::string_view choice(const Part& part, std::string_view key) const;
+
+protected:
+    /// The effect that a value grows by a factor, as far as its range goes.
+    SetsValue scaled(const Part& part, std::string_view key, double factor) const;
 };
 
 /// All kinds, in the order of the Parts drawer.

@@ -7,9 +7,9 @@
 namespace pumpwright {
 namespace {
 
-constexpr auto kParameters = joined(
-    std::array{ParameterSpec{"operateForce_N", "Closes at pedal force", QuantityKind::Force, 15, 0.1, 1000}},
-    contactParameters({0.02, {10, 20, 10, 4}}));
+constexpr auto kParameters = joined(std::array{ParameterSpec{"operateForce_N", "Closes at pedal force",
+                                                             QuantityKind::Force, 15, 0.1, 1000, 0.2}},
+                                    contactParameters({0.02, {10, 20, 10, 4}}));
 
 /// It opens at this share of the force at which it closes, so that a resting foot does not make it flutter.
 /// Common practice, no published source.

@@ -11,18 +11,21 @@ namespace {
 // The standard values are those of a small vane pump that draws 12 A at standstill from 12 V, about 5.5 A at
 // 60 kPa of vacuum, and brings 4 L from 100 to 30 kPa in about 10 s [common practice, no published source].
 constexpr std::array kParameters{
-    ParameterSpec{"resistance_ohm", "Motor: armature and brushes", QuantityKind::Resistance, 1.0, 0.01, 100},
+    ParameterSpec{"resistance_ohm", "Motor: armature and brushes", QuantityKind::Resistance, 1.0, 0.01, 100,
+                  0.1},
     ParameterSpec{"inductance_H", "Motor: armature", QuantityKind::Inductance, 0.5e-3, 1e-5, 0.1},
-    ParameterSpec{"motorConstant_Vs", "Motor constant", QuantityKind::MotorConstant, 0.025, 1e-3, 1},
+    ParameterSpec{"motorConstant_Vs", "Motor constant", QuantityKind::MotorConstant, 0.025, 1e-3, 1, 0.05},
     ParameterSpec{"inertia_kgm2", "Rotor and vanes", QuantityKind::Inertia, 4e-5, 1e-7, 0.01},
-    ParameterSpec{"frictionTorque_Nm", "Friction", QuantityKind::Torque, 0.025, 0, 10},
+    ParameterSpec{"frictionTorque_Nm", "Friction", QuantityKind::Torque, 0.025, 0, 10, 0.3},
     ParameterSpec{"viscous_Nms", "Friction that grows with speed, N·m·s", QuantityKind::Number, 5e-5, 0, 0.1},
-    ParameterSpec{"freeSpeed_m3ps", "Volume flow at rated speed", QuantityKind::VolumeFlow, 6e-4, 1e-6, 0.05},
+    ParameterSpec{"freeSpeed_m3ps", "Volume flow at rated speed", QuantityKind::VolumeFlow, 6e-4, 1e-6, 0.05,
+                  0.1},
     ParameterSpec{"ratedSpeed_radps", "Rated speed", QuantityKind::AngularSpeed, 260, 10, 3000},
     ParameterSpec{"ultimatePressureShare", "Lowest pressure, share of ambient", QuantityKind::Share, 0.14,
-                  0.001, 0.9},
+                  0.001, 0.9, 0.1},
     ParameterSpec{"inletVolume_m3", "Volume at the inlet", QuantityKind::Volume, 20e-6, 2e-6, 1e-3},
-    ParameterSpec{"backLeakHole_m", "Equivalent hole at standstill", QuantityKind::Length, 5e-4, 1e-6, 0.01},
+    ParameterSpec{"backLeakHole_m", "Equivalent hole at standstill", QuantityKind::Length, 5e-4, 1e-6, 0.01,
+                  0.3},
     ParameterSpec{"pulsationShare", "Pulsation of the flow", QuantityKind::Share, 0, 0, 1},
     ParameterSpec{"runningCurrent_A", "Running current, stated", QuantityKind::Current, 5.5, 0.01, 500},
     ParameterSpec{"inrushCurrent_A", "Inrush current, stated", QuantityKind::Current, 12, 0.01, 1000},
@@ -225,6 +228,17 @@ public:
         features.loads = {
             {"+", "-", LoadSort::Motor, value(part, "runningCurrent_A"), value(part, "inrushCurrent_A")}};
         return features;
+    }
+
+    std::vector<Failure> failures(const Part& part) const override {
+        std::vector<Failure> all = PartKind::failures(part);
+        all.push_back({"pump-worn",
+                       "vanes worn: half the flow, and half the vacuum is out of reach",
+                       {scaled(part, "freeSpeed_m3ps", 0.5), SetsValue{"ultimatePressureShare", 0.55}}});
+        all.push_back({"pump-seized",
+                       "seized: draws its standstill current",
+                       {scaled(part, "frictionTorque_Nm", 1e3)}});
+        return all;
     }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

@@ -13,14 +13,15 @@ namespace {
 
 constexpr auto kParameters = joined(
     std::array{
-        ParameterSpec{"coilResistance_ohm", "Coil resistance (20 °C)", QuantityKind::Resistance, 90, 1, 1e5},
+        ParameterSpec{"coilResistance_ohm", "Coil resistance (20 °C)", QuantityKind::Resistance, 90, 1, 1e5,
+                      0.1},
         ParameterSpec{"coilInductance_H", "Coil inductance", QuantityKind::Inductance, 0.7, 1e-4, 100},
         ParameterSpec{"strayCapacitance_F", "Coil stray capacitance", QuantityKind::Capacitance, 1e-9, 1e-12,
                       1e-6},
-        ParameterSpec{"pullInVoltage_V", "Pulls in at (20 °C)", QuantityKind::Voltage, 7.2, 0.5, 60},
-        ParameterSpec{"dropOutVoltage_V", "Drops out at (20 °C)", QuantityKind::Voltage, 1.6, 0.05, 50},
-        ParameterSpec{"operateTime_s", "Armature travel, in", QuantityKind::Time, 0.004, 1e-4, 1},
-        ParameterSpec{"releaseTime_s", "Armature travel, out", QuantityKind::Time, 0.0015, 1e-4, 1},
+        ParameterSpec{"pullInVoltage_V", "Pulls in at (20 °C)", QuantityKind::Voltage, 7.2, 0.5, 60, 0.1},
+        ParameterSpec{"dropOutVoltage_V", "Drops out at (20 °C)", QuantityKind::Voltage, 1.6, 0.05, 50, 0.3},
+        ParameterSpec{"operateTime_s", "Armature travel, in", QuantityKind::Time, 0.004, 1e-4, 1, 0.3},
+        ParameterSpec{"releaseTime_s", "Armature travel, out", QuantityKind::Time, 0.0015, 1e-4, 1, 0.3},
         ParameterSpec{"suppressionResistance_ohm", "Suppression resistor", QuantityKind::Resistance, 680, 1,
                       1e5},
         ParameterSpec{"zenerVoltage_V", "Suppression Zener", QuantityKind::Voltage, 24, 3, 400}},

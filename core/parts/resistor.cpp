@@ -7,7 +7,7 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"resistance_ohm", "Resistance", QuantityKind::Resistance, 100, 1e-3, 1e9},
+    ParameterSpec{"resistance_ohm", "Resistance", QuantityKind::Resistance, 100, 1e-3, 1e9, 0.05},
     ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 0.5, 1e-3, 1e4},
 };
 

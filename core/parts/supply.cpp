@@ -12,7 +12,8 @@ namespace {
 constexpr std::array kParameters{
     ParameterSpec{"stateOfCharge_share", "State of charge at the start", QuantityKind::Share, 1, 0, 1},
     ParameterSpec{"capacity_C", "Capacity", QuantityKind::Charge, 216e3, 360, 3.6e6},
-    ParameterSpec{"internalResistance_ohm", "Internal resistance", QuantityKind::Resistance, 0.008, 5e-4, 10},
+    ParameterSpec{"internalResistance_ohm", "Internal resistance", QuantityKind::Resistance, 0.008, 5e-4, 10,
+                  0.2},
     ParameterSpec{"chargeVoltage_V", "Charging voltage", QuantityKind::Voltage, 14.0, 10, 20},
     ParameterSpec{"chargeLimit_A", "Charging current limit", QuantityKind::Current, 40, 0.1, 500},
     ParameterSpec{"chargeResistance_ohm", "Charging lead resistance", QuantityKind::Resistance, 0.01, 1e-3,
@@ -158,6 +159,15 @@ public:
         features.source = Source{"30", "31", openCircuitVoltage_V(value(part, "stateOfCharge_share")).value,
                                  value(part, "internalResistance_ohm")};
         return features;
+    }
+
+    std::vector<Failure> failures(const Part& part) const override {
+        std::vector<Failure> all = PartKind::failures(part);
+        all.push_back({"battery-flat", "nearly flat", {SetsValue{"stateOfCharge_share", 0.05}}});
+        if (choice(part, "charging") != "none") {
+            all.push_back({"charging-lost", "is not charged", {SetsChoice{"charging", "none"}}});
+        }
+        return all;
     }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

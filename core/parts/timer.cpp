@@ -11,9 +11,9 @@ namespace pumpwright {
 namespace {
 
 constexpr auto kParameters =
-    joined(std::array{ParameterSpec{"delay_s", "Set time", QuantityKind::Time, 5, 0.01, 36000},
-                      ParameterSpec{"triggerOn_V", "Trigger on at", QuantityKind::Voltage, 6, 0.5, 30},
-                      ParameterSpec{"triggerOff_V", "Trigger off at", QuantityKind::Voltage, 3, 0.1, 29},
+    joined(std::array{ParameterSpec{"delay_s", "Set time", QuantityKind::Time, 5, 0.01, 36000, 0.1},
+                      ParameterSpec{"triggerOn_V", "Trigger on at", QuantityKind::Voltage, 6, 0.5, 30, 0.1},
+                      ParameterSpec{"triggerOff_V", "Trigger off at", QuantityKind::Voltage, 3, 0.1, 29, 0.1},
                       ParameterSpec{"triggerResistance_ohm", "Trigger input resistance",
                                     QuantityKind::Resistance, 10e3, 100, 1e7},
                       ParameterSpec{"ownCurrent_A", "Own current", QuantityKind::Current, 0.02, 1e-4, 1},

@@ -11,9 +11,10 @@ namespace {
 constexpr ContactStandard kStandardContact{0.01, {5, 10, 5, 3}};
 
 constexpr std::array kOwnParameters{
-    ParameterSpec{"setPoint_Pa", "Closes when vacuum falls to", QuantityKind::GaugeVacuum, 50000, 500, 1e5},
-    ParameterSpec{"differential_Pa", "Opens this much above", QuantityKind::PressureDifference, 5000, 10,
-                  9e4},
+    ParameterSpec{"setPoint_Pa", "Closes when vacuum falls to", QuantityKind::GaugeVacuum, 50000, 500, 1e5,
+                  0.08},
+    ParameterSpec{"differential_Pa", "Opens this much above", QuantityKind::PressureDifference, 5000, 10, 9e4,
+                  0.3},
     ParameterSpec{"deadVolume_m3", "Volume inside", QuantityKind::Volume, 2e-6, 1e-7, 1e-3},
 };
 constexpr auto kParameters = joined(kOwnParameters, contactParameters(kStandardContact));
@@ -87,6 +88,15 @@ public:
         features.contacts = {contact};
         features.setPoints = {"setPoint_Pa", "differential_Pa"};
         return features;
+    }
+
+    std::vector<Failure> failures(const Part& part) const override {
+        std::vector<Failure> all = PartKind::failures(part);
+        all.push_back({"set-point-low", "set point has drifted to half", {scaled(part, "setPoint_Pa", 0.5)}});
+        all.push_back({"set-point-high",
+                       "set point has drifted up by a third",
+                       {scaled(part, "setPoint_Pa", 4.0 / 3)}});
+        return all;
     }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

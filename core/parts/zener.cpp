@@ -8,7 +8,7 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"zenerVoltage_V", "Zener voltage", QuantityKind::Voltage, 24, 2.4, 400},
+    ParameterSpec{"zenerVoltage_V", "Zener voltage", QuantityKind::Voltage, 24, 2.4, 400, 0.05},
     ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.1, 5000},
     ParameterSpec{"zenerResistance_ohm", "Resistance while it holds", QuantityKind::Resistance, 2, 1e-3,
                   1000},

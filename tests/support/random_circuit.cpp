@@ -102,6 +102,10 @@ Part RandomCircuits::part(int number) {
         if (chance(50)) {
             part.values[std::string(spec.key)] = valueOf(spec);
         }
+        if (chance(20)) {
+            part.tolerances[std::string(spec.key)] = {static_cast<ToleranceSort>(below(3)),
+                                                      valueOf(field::kToleranceShare)};
+        }
     }
     for (const ChoiceSpec& spec : kind.choices()) {
         if (chance(50)) {
@@ -147,6 +151,7 @@ Wire RandomCircuits::wire(const Circuit& circuit) {
 
 Hose RandomCircuits::hose(const Circuit& circuit) {
     Hose hose;
+    hose.leakHole_m = chance(20) ? valueOf(field::kHoseLeak) : 0;
     hose.reference = "H" + std::to_string(below(50));
     hose.from = randomEnd(circuit, true);
     hose.to = randomEnd(circuit, true);

@@ -17,6 +17,8 @@ TEST_CASE("what a file leaves out has the default of the circuit itself", "[file
     const Hose hose;
     CHECK(field::kHoseDiameter.standard == hose.innerDiameter_m);
     CHECK(field::kHoseLength.standard == hose.length_m);
+    CHECK(field::kHoseLeak.standard == hose.leakHole_m);
+    CHECK(field::kToleranceShare.standard == Tolerance().share);
     const ProjectLimits limits;
     CHECK(field::kLimitAmbient.standard == limits.ambient_K);
     CHECK(field::kVoltageDropShare.standard == limits.voltageDropShare);
@@ -55,6 +57,8 @@ TEST_CASE("the published schema has the ranges and defaults that the reader has"
     check("wire", field::kWireLength);
     check("hose", field::kHoseDiameter);
     check("hose", field::kHoseLength);
+    check("hose", field::kHoseLeak);
+    check("tolerance", field::kToleranceShare);
     check("limits", field::kLimitAmbient);
     check("limits", field::kVoltageDropShare);
     check("limits", field::kContinuousFuseShare);
