@@ -1,5 +1,5 @@
 #include "core/checks/carried_current.h"
-#include "core/checks/drive_reading.h"
+#include "core/checks/contact_chatter.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/set_point.h"
 #include "core/checks/wording.h"
@@ -12,75 +12,30 @@
 namespace pumpwright {
 namespace {
 
-// Two closings within two seconds are a restart; three are chatter. Common practice, no published source.
-constexpr double kWindow_s = 2;
-constexpr double kAllowedClosings = 2;
-/// Closings this near to the one before are the bounce of one contact. Common practice, no published source.
-constexpr double kBounce_s = 0.01;
 /// What a timer adds after the switch has opened cures chatter from about this on. Common practice, no
 /// published source.
 constexpr double kRunOn_s = 5;
 
-/// The contact that closes most often within the window.
 struct Chatter {
     PartId part;
-    double closings = 0; ///< within the window, without those that the drive plan commands
-    double at_s = 0;
+    ContactChatter worst;
 };
-
-std::vector<double> withoutBounce(const std::vector<double>& closings_s) {
-    std::vector<double> real;
-    for (const double time_s : closings_s) {
-        if (real.empty() || time_s - real.back() >= kBounce_s) {
-            real.push_back(time_s);
-        }
-    }
-    return real;
-}
-
-/// Presses and switch moves of the plan: what they close is no chatter.
-double commandsIn(const DrivePlan& plan, double from_s, double to_s) {
-    const auto within = [&](const auto& command) { return command.at_s >= from_s && command.at_s <= to_s; };
-    return static_cast<double>(std::count_if(plan.presses.begin(), plan.presses.end(), within) +
-                               std::count_if(plan.switchMoves.begin(), plan.switchMoves.end(), within));
-}
-
-Chatter worstWindow(const Survey& survey, const Branch& contact) {
-    Chatter worst{contact.part, 0, 0};
-    const Channel* state = contactChannel(survey, contact, probe::kContact);
-    if (state == nullptr) {
-        return worst;
-    }
-    const std::vector<double> closings_s = withoutBounce(risings(*state));
-    std::size_t last = 0;
-    for (std::size_t first = 0; first < closings_s.size(); ++first) {
-        while (last < closings_s.size() && closings_s[last] <= closings_s[first] + kWindow_s) {
-            ++last;
-        }
-        // One command more may still act in the window: the one that made its first closing.
-        const double commanded =
-            commandsIn(survey.circuit().plan, closings_s[first] - kWindow_s, closings_s[first] + kWindow_s);
-        const double closings = static_cast<double>(last - first) - commanded;
-        if (closings > worst.closings) {
-            worst = {contact.part, closings, closings_s[first]};
-        }
-    }
-    return worst;
-}
 
 /// Everything that chatters, worst first; together they are one fault.
 std::vector<Chatter> chatterOf(const Survey& survey) {
     std::vector<Chatter> all;
     for (const Branch& branch : survey.branches()) {
         if (branch.sort == BranchSort::Contact) {
-            const Chatter chatter = worstWindow(survey, branch);
-            if (chatter.closings > kAllowedClosings) {
-                all.push_back(chatter);
+            const Channel* state = contactChannel(survey, branch, probe::kContact);
+            const ContactChatter worst =
+                state == nullptr ? ContactChatter{} : contactChatter(survey.circuit().plan, *state);
+            if (worst.chatters()) {
+                all.push_back({branch.part, worst});
             }
         }
     }
     std::stable_sort(all.begin(), all.end(),
-                     [](const Chatter& a, const Chatter& b) { return a.closings > b.closings; });
+                     [](const Chatter& a, const Chatter& b) { return a.worst.closings > b.worst.closings; });
     return all;
 }
 
@@ -118,17 +73,17 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<std::string> counts;
     for (const Chatter& chatter : all) {
         if (parts.insert(chatter.part).second) {
-            counts.push_back(
-                fmt::format("{} {:.0f} times", nameOf(survey.circuit(), chatter.part), chatter.closings));
+            counts.push_back(fmt::format("{} {:.0f} times", nameOf(survey.circuit(), chatter.part),
+                                         chatter.worst.closings));
         }
     }
     finding.parts.assign(parts.begin(), parts.end());
-    finding.value = all.front().closings;
+    finding.value = all.front().worst.closings;
     finding.limit = kAllowedClosings;
-    finding.at_s = all.front().at_s;
-    finding.what =
-        fmt::format("Contacts chatter: within {} from {} on close {}.", amount(kWindow_s, QuantityKind::Time),
-                    amount(all.front().at_s, QuantityKind::Time), listOf(counts));
+    finding.at_s = all.front().worst.at_s;
+    finding.what = fmt::format("Contacts chatter: within {} from {} on close {}.",
+                               amount(kChatterWindow_s, QuantityKind::Time),
+                               amount(all.front().worst.at_s, QuantityKind::Time), listOf(counts));
     finding.why = "Each closing takes the pump's inrush: the contact welds or burns out within weeks.";
     finding.remedies = remedies(survey, all);
     return {finding};
