@@ -28,9 +28,11 @@ struct CommandName {
     Command command;
 };
 
-constexpr std::array kCommands{CommandName{"check", Command::Check}, CommandName{"drive", Command::Drive},
-                               CommandName{"sheet", Command::Sheet}, CommandName{"wires", Command::Wires},
-                               CommandName{"parts", Command::Parts}};
+constexpr std::array kCommands{
+    CommandName{"check", Command::Check},           CommandName{"drive", Command::Drive},
+    CommandName{"sheet", Command::Sheet},           CommandName{"wires", Command::Wires},
+    CommandName{"parts", Command::Parts},           CommandName{"trials", Command::Trials},
+    CommandName{"breakdowns", Command::Breakdowns}, CommandName{"spread", Command::Spread}};
 
 /// Texts as they stand on the command line; numbers among them are read by core/units, which knows units and
 /// no locale.
@@ -72,6 +74,22 @@ void addCommands(CLI::App& app, Request& request, Texts& texts) {
 
     addForms(*addCommand(app, request, "wires", "Print the wires and hoses"), texts, true);
     addForms(*addCommand(app, request, "parts", "Print the parts list with prices"), texts, true);
+    addForms(*addCommand(app, request, "trials", "Compare the circuit with its trials"), texts, true);
+
+    CLI::App* breakdowns = addCommand(app, request, "breakdowns", "Let one thing after the other fail");
+    addForms(*breakdowns, texts, true);
+    breakdowns->add_flag("--pairs", request.pairs, "Let every two things fail at once; takes longer");
+
+    constexpr std::size_t kMostCars = 10'000'000;
+    CLI::App* spread =
+        addCommand(app, request, "spread", "Drive many cars whose parts differ by their tolerances");
+    addForms(*spread, texts, true);
+    spread->add_option("--count", request.count, "How many cars")
+        ->check(CLI::Range(std::size_t{1}, kMostCars))
+        ->capture_default_str();
+    spread->add_option("--seed", request.seed, "Another seed gives other cars")->capture_default_str();
+    spread->add_option("--from", request.from, "Number of the first car, to split a study over machines")
+        ->capture_default_str();
 }
 
 void setUp(CLI::App& app, Request& request, Texts& texts) {

@@ -12,6 +12,9 @@ namespace pumpwright {
 Outcome checkCommand(const Request& request);
 Outcome wiresCommand(const Request& request);
 Outcome partsCommand(const Request& request);
+Outcome trialsCommand(const Request& request);
+Outcome breakdownsCommand(const Request& request);
+Outcome spreadCommand(const Request& request);
 
 /// Writes the drive chart to the path; needs Qt, so it is handed in.
 using ChartWriter = Result<void> (*)(const std::string& path, const Circuit& circuit,

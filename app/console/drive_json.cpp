@@ -1,24 +1,10 @@
 #include "app/console/drive_texts.h"
 #include "app/console/json_text.h"
 #include "core/files/circuit_file.h"
-#include "core/sheet/drive_summary.h"
-
-#include <string_view>
+#include "core/study/drive_summary.h"
 
 namespace pumpwright {
 namespace {
-
-std::string_view statusName(DriveStatus status) {
-    switch (status) {
-    case DriveStatus::Finished:
-        return "finished";
-    case DriveStatus::Cancelled:
-        return "cancelled";
-    case DriveStatus::Stopped:
-        break;
-    }
-    return "stopped";
-}
 
 /// The part's id and reference, then the rest.
 Json withPart(const Circuit& circuit, const PartId& id, const Json& rest) {
@@ -87,6 +73,18 @@ Json eventsJson(const Recording& recording) {
 }
 
 } // namespace
+
+std::string_view statusName(DriveStatus status) {
+    switch (status) {
+    case DriveStatus::Finished:
+        return "finished";
+    case DriveStatus::Cancelled:
+        return "cancelled";
+    case DriveStatus::Stopped:
+        break;
+    }
+    return "stopped";
+}
 
 std::string driveJson(const std::string& file, const Circuit& circuit, const DriveResult& drive) {
     const DriveSummary summary = driveSummary(circuit, drive.recording);

@@ -1,8 +1,8 @@
 #include "app/console/drive_texts.h"
 #include "app/console/text_table.h"
 #include "core/parts/part_kind.h"
-#include "core/sheet/drive_summary.h"
 #include "core/sheet/references.h"
+#include "core/study/drive_summary.h"
 #include "core/units/quantity_kind.h"
 
 #include <fmt/format.h>

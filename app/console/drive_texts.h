@@ -4,6 +4,7 @@
 #include "core/simulate/drive.h"
 
 #include <string>
+#include <string_view>
 
 namespace pumpwright {
 
@@ -12,6 +13,8 @@ std::string driveText(const Circuit& circuit, const DriveResult& drive);
 
 /// The same for programs; docs/console-json.md describes it.
 std::string driveJson(const std::string& file, const Circuit& circuit, const DriveResult& drive);
+
+std::string_view statusName(DriveStatus status); ///< "finished", "cancelled", "stopped"
 
 /// A head line, then all channels at times `every_s` apart, in SI units.
 std::string samplesCsv(const Circuit& circuit, const Recording& recording, double every_s);

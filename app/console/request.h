@@ -2,12 +2,13 @@
 
 #include "core/checks/finding.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
 namespace pumpwright {
 
-enum class Command { Window, Check, Drive, Sheet, Wires, Parts };
+enum class Command { Window, Check, Drive, Sheet, Wires, Parts, Trials, Breakdowns, Spread };
 
 enum class OutputForm { People, Json, Csv };
 
@@ -18,6 +19,10 @@ struct Request {
     OutputForm form = OutputForm::People;
     SignalWord atLeast = SignalWord::Caution; ///< check: the mildest that counts for the exit status
     double every_s = 0.1;                     ///< drive: time between rows of the CSV
+    bool pairs = false;                       ///< breakdowns: every two failures at once
+    std::uint64_t seed = 1;                   ///< spread
+    std::uint64_t from = 0;                   ///< spread: number of the first car
+    std::size_t count = 200;                  ///< spread: of cars
     std::string png;                          ///< drive: where the chart goes; empty: nowhere
     std::string out;                          ///< sheet: where the PDF goes
 };

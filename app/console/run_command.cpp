@@ -14,6 +14,12 @@ Outcome runCommand(const Request& request) {
         return wiresCommand(request);
     case Command::Parts:
         return partsCommand(request);
+    case Command::Trials:
+        return trialsCommand(request);
+    case Command::Breakdowns:
+        return breakdownsCommand(request);
+    case Command::Spread:
+        return spreadCommand(request);
     case Command::Sheet:
     case Command::Window:
         break;

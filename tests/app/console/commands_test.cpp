@@ -251,3 +251,57 @@ TEST_CASE("the first try has the faults that its cure has not", "[console][sampl
         CHECK(cured.at("open").at(word) == 0);
     }
 }
+
+TEST_CASE("trials prints the circuit and its trials side by side", "[console][trials]") {
+    const QString file = QStringLiteral(PUMPWRIGHT_SOURCE_DIR "/samples/six-ideas.pumpwright");
+    const ProgramRun text = run({QStringLiteral("trials"), file});
+    CHECK(text.status == 0);
+    CHECK(text.out.contains("Contacts chatter"));
+    CHECK(longestLine(text.out) <= 100);
+    const json output = parsed(run({QStringLiteral("trials"), file, QStringLiteral("--json")}));
+    REQUIRE(output.at("trials").size() == 7);
+    CHECK(output.at("trials").at(0).at("id") == "");
+    CHECK(output.at("trials").at(0).at("chatters") == true);
+    const ProgramRun rows = run({QStringLiteral("trials"), file, QStringLiteral("--csv")});
+    CHECK(rows.out.count('\n') == 8);
+    CHECK(rows.out.startsWith("id,name,status,message,chatters,"));
+}
+
+TEST_CASE("trials of a circuit without any says so", "[console][trials]") {
+    const ProgramRun text = run({QStringLiteral("trials"), emptyFile()});
+    CHECK(text.status == 0);
+    CHECK(text.out.contains("holds no trials"));
+}
+
+TEST_CASE("breakdowns are told worst first", "[console][breakdowns]") {
+    const json output = parsed(run({QStringLiteral("breakdowns"), pumpFile(), QStringLiteral("--json")}));
+    REQUIRE_FALSE(output.at("breakdowns").empty());
+    for (const char* key :
+         {"broken", "consequence", "presses", "lackingPresses", "worst_share", "lostAt_s", "warnedAt_s",
+          "noticed", "openedFuses", "overheatedWires", "stopped", "runsOn", "status", "message"}) {
+        CHECK(output.at("breakdowns").at(0).contains(key));
+    }
+    const ProgramRun text = run({QStringLiteral("breakdowns"), pumpFile()});
+    CHECK(text.status == 0);
+    CHECK(longestLine(text.out) <= 100);
+    const ProgramRun rows = run({QStringLiteral("breakdowns"), pumpFile(), QStringLiteral("--csv")});
+    CHECK(rows.out.count('\n') == static_cast<qsizetype>(output.at("breakdowns").size()) + 1);
+}
+
+TEST_CASE("ranges of a spread join to the bytes of the whole", "[console][spread]") {
+    const auto rows = [](const char* from, const char* count) {
+        return run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--csv"), QStringLiteral("--from"),
+                    QString::fromLatin1(from), QStringLiteral("--count"), QString::fromLatin1(count)})
+            .out;
+    };
+    const QByteArray whole = rows("0", "4");
+    const QByteArray second = rows("2", "2");
+    CHECK(whole == rows("0", "2") + second.mid(second.indexOf('\n') + 1));
+    const json output = parsed(run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--json"),
+                                    QStringLiteral("--count"), QStringLiteral("3")}));
+    CHECK(output.at("finished") == 3);
+    CHECK(output.at("chatters").at("low") <= output.at("chatters").at("share"));
+    CHECK(
+        run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--count"), QStringLiteral("3")}).status ==
+        0);
+}

@@ -22,5 +22,5 @@ TEST_CASE("every sample opens, and is written as it stands", "[files][samples]")
         CHECK_FALSE(circuit->title.title.empty());
         CHECK(circuitText(*circuit) == fileText(entry.path(), 1U << 20U).value());
     }
-    CHECK(count >= 4);
+    CHECK(count >= 5);
 }

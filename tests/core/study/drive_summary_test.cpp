@@ -1,4 +1,4 @@
-#include "core/sheet/drive_summary.h"
+#include "core/study/drive_summary.h"
 #include "tests/support/catch.h"
 #include "tests/support/circuit_builder.h"
 #include "tests/support/recording_builder.h"
@@ -21,7 +21,7 @@ Circuit pumpAndBooster() {
 
 } // namespace
 
-TEST_CASE("vacuum is told at its lowest, highest and last", "[sheet][drive-summary]") {
+TEST_CASE("vacuum is told at its lowest, highest and last", "[study][drive-summary]") {
     const DriveResult drive =
         RecordingBuilder(10).port("A1.vacuum", {{0, 20e3}, {4, 70e3}, {6, 50e3}, {10, 60e3}}).drive();
     const DriveSummary summary = driveSummary(pumpAndBooster(), drive.recording);
@@ -33,7 +33,7 @@ TEST_CASE("vacuum is told at its lowest, highest and last", "[sheet][drive-summa
 }
 
 TEST_CASE("a press is told with the vacuum it found, the lowest, and assist given and asked for",
-          "[sheet][drive-summary]") {
+          "[study][drive-summary]") {
     const DriveResult drive =
         RecordingBuilder(10)
             .port("A1.vacuum", {{0, 60e3}, {2, 60e3}, {2.5, 45e3}, {5, 45e3}, {10, 45e3}})
@@ -50,12 +50,12 @@ TEST_CASE("a press is told with the vacuum it found, the lowest, and assist give
     CHECK_THAT(summary.presses[1].assist_N, WithinAbs(0, 1e-9));
 }
 
-TEST_CASE("a press after the run ended is not told", "[sheet][drive-summary]") {
+TEST_CASE("a press after the run ended is not told", "[study][drive-summary]") {
     const DriveResult drive = RecordingBuilder(4).part("A1", probe::kAssist, {{0, 0}, {4, 0}}).drive();
     CHECK(driveSummary(pumpAndBooster(), drive.recording).presses.size() == 1);
 }
 
-TEST_CASE("a motor's starts and running time come from its current", "[sheet][drive-summary]") {
+TEST_CASE("a motor's starts and running time come from its current", "[study][drive-summary]") {
     // Above 0.5 A, a tenth of 5 A: from 1 s to 3 s and from 5 s to the end.
     const DriveResult drive =
         RecordingBuilder(10)
@@ -69,7 +69,7 @@ TEST_CASE("a motor's starts and running time come from its current", "[sheet][dr
     CHECK_THAT(summary.motors[0].highest_A, WithinAbs(12, 1e-5));
 }
 
-TEST_CASE("a chattering contact shows how often it closed within one second", "[sheet][drive-summary]") {
+TEST_CASE("a chattering contact shows how often it closed within one second", "[study][drive-summary]") {
     const DriveResult drive =
         RecordingBuilder(10)
             .part("B1", probe::kContact,
@@ -85,7 +85,7 @@ TEST_CASE("a chattering contact shows how often it closed within one second", "[
 }
 
 TEST_CASE("closings exactly one second apart are counted together, further ones not",
-          "[sheet][drive-summary]") {
+          "[study][drive-summary]") {
     const auto most = [](double second_s) {
         const DriveResult drive =
             RecordingBuilder(10)

@@ -1,4 +1,4 @@
-#include "core/sheet/drive_summary.h"
+#include "core/study/drive_summary.h"
 
 #include "core/parts/part_kind.h"
 

@@ -1,0 +1,86 @@
+#include "app/console/commands.h"
+#include "app/console/drive_texts.h"
+#include "app/console/error_text.h"
+#include "app/console/json_text.h"
+#include "app/console/text_table.h"
+#include "core/files/circuit_file.h"
+#include "core/sheet/breakdown_table.h"
+
+namespace pumpwright {
+namespace {
+
+std::string_view subjectName(Subject subject) {
+    return subject == Subject::Part ? "part" : subject == Subject::Wire ? "wire" : "hose";
+}
+
+Json brokenJson(const BreakdownOutcome& outcome) {
+    Json list = Json::array();
+    for (const Breakdown& one : outcome.broken) {
+        list.push_back({{"sort", subjectName(one.subject)},
+                        {"id", one.id},
+                        {"failure", one.failure},
+                        {"title", one.title}});
+    }
+    return list;
+}
+
+template <class IdType>
+Json idsJson(const std::vector<IdType>& ids) {
+    Json list = Json::array();
+    for (const IdType& id : ids) {
+        list.push_back(id.text);
+    }
+    return list;
+}
+
+Json timeJson(const std::optional<double>& at_s) {
+    return at_s ? Json(*at_s) : Json(nullptr);
+}
+
+Json outcomeJson(const BreakdownOutcome& outcome) {
+    return {{"broken", brokenJson(outcome)},
+            {"consequence", consequenceName(outcome.consequence)},
+            {"presses", outcome.presses},
+            {"lackingPresses", outcome.lacking},
+            {"worst_share", outcome.worstShare},
+            {"lostAt_s", timeJson(outcome.lostAt_s)},
+            {"warnedAt_s", timeJson(outcome.warnedAt_s)},
+            {"noticed", outcome.noticed},
+            {"openedFuses", idsJson(outcome.openedFuses)},
+            {"overheatedWires", idsJson(outcome.overheatedWires)},
+            {"stopped", idsJson(outcome.stopped)},
+            {"runsOn", idsJson(outcome.runsOn)},
+            {"status", statusName(outcome.status)},
+            {"message", outcome.message}};
+}
+
+std::string breakdownsJson(const Request& request, const Circuit& circuit, const BreakdownStudy& study) {
+    Json json{{"file", request.file}, {"checkSum", circuitCheckSum(circuit)}, {"breakdowns", Json::array()}};
+    for (const BreakdownOutcome& outcome : study.outcomes) {
+        json["breakdowns"].push_back(outcomeJson(outcome));
+    }
+    return jsonText(json);
+}
+
+} // namespace
+
+Outcome breakdownsCommand(const Request& request) {
+    const Result<Circuit> circuit = readCircuit(request.file);
+    if (!circuit) {
+        return unreadable(circuit.error());
+    }
+    BreakdownOptions options;
+    options.pairs = request.pairs;
+    const BreakdownStudy study = runBreakdowns(*circuit, options);
+    switch (request.form) {
+    case OutputForm::Json:
+        return {ExitStatus::Fine, breakdownsJson(request, *circuit, study), ""};
+    case OutputForm::Csv:
+        return {ExitStatus::Fine, csvTable(breakdownTable(*circuit, study)), ""};
+    case OutputForm::People:
+        break;
+    }
+    return {ExitStatus::Fine, textTable(breakdownTable(*circuit, study)), ""};
+}
+
+} // namespace pumpwright

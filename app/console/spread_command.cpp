@@ -1,0 +1,115 @@
+#include "app/console/commands.h"
+#include "app/console/drive_texts.h"
+#include "app/console/error_text.h"
+#include "app/console/json_text.h"
+#include "app/console/text_table.h"
+#include "core/files/circuit_file.h"
+#include "core/sheet/cells.h"
+#include "core/study/spread.h"
+#include "core/units/quantity_kind.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+namespace {
+
+std::string carCsv(const SpreadCar& car) {
+    const DriveNumbers& numbers = car.numbers;
+    return csvLine({fmt::format("{}", car.number), std::string(statusName(car.status)),
+                    numbers.chatters ? "true" : "false", fmt::format("{}", numbers.mostClosings),
+                    fmt::format("{}", numbers.lackingPresses), fmt::format("{}", numbers.leastAssistShare),
+                    numbers.lowestVacuum_Pa ? fmt::format("{}", *numbers.lowestVacuum_Pa) : "",
+                    fmt::format("{}", numbers.pumpStarts), fmt::format("{}", numbers.pumpRunning_s)});
+}
+
+Json proportionJson(const Proportion& proportion) {
+    return {{"share", proportion.share}, {"low", proportion.low}, {"high", proportion.high}};
+}
+
+Json percentilesJson(const std::optional<Percentiles>& percentiles) {
+    return percentiles ? Json{{"p5", percentiles->p5}, {"p50", percentiles->p50}, {"p95", percentiles->p95}}
+                       : Json(nullptr);
+}
+
+std::string spreadJson(const Request& request, const Circuit& circuit, const SpreadSummary& summary) {
+    return jsonText({{"file", request.file},
+                     {"checkSum", circuitCheckSum(circuit)},
+                     {"seed", request.seed},
+                     {"from", request.from},
+                     {"count", request.count},
+                     {"finished", summary.finished},
+                     {"stopped", summary.stopped},
+                     {"chattering", summary.chattering},
+                     {"chatters", proportionJson(summary.chatters)},
+                     {"lacking", summary.lacking},
+                     {"lacks", proportionJson(summary.lacks)},
+                     {"lowestVacuum_Pa", percentilesJson(summary.lowestVacuum_Pa)},
+                     {"leastAssist_share", percentilesJson(summary.leastAssistShare)}});
+}
+
+std::string percent(double share) {
+    return fmt::format("{:.1f} %", 100 * share);
+}
+
+std::vector<std::string> shareRow(std::string label, std::size_t count, const Proportion& proportion) {
+    return {std::move(label), fmt::format("{}", count), percent(proportion.share),
+            fmt::format("{} to {}", percent(proportion.low), percent(proportion.high))};
+}
+
+std::vector<std::string> percentileRow(std::string label, const std::optional<Percentiles>& values,
+                                       QuantityKind kind) {
+    if (!values) {
+        return {std::move(label), kNothing, kNothing, kNothing};
+    }
+    return {std::move(label), formatQuantity(values->p5, kind), formatQuantity(values->p50, kind),
+            formatQuantity(values->p95, kind)};
+}
+
+std::string spreadText(const Request& request, const SpreadSummary& summary) {
+    std::string text = fmt::format(
+        "Spread: cars {} to {} of seed {}, {} driven to the end, {} stopped before\n\n", request.from,
+        request.from + request.count - 1, request.seed, summary.finished, summary.stopped);
+    text += textTable({"Shares",
+                       {"Cars", "Count", "Share", "True share, 95 % sure"},
+                       {false, true, true, true},
+                       {shareRow("with a contact that chatters", summary.chattering, summary.chatters),
+                        shareRow("with a press without full assist", summary.lacking, summary.lacks)}});
+    text += "\n";
+    text += textTable(
+        {"Percentiles",
+         {"Worst press of a car", "5 % have less", "half have less", "95 % have less"},
+         {false, true, true, true},
+         {percentileRow("Lowest vacuum", summary.lowestVacuum_Pa, QuantityKind::GaugeVacuum),
+          percentileRow("Assist, of what is asked for", summary.leastAssistShare, QuantityKind::Share)}});
+    return text;
+}
+
+} // namespace
+
+Outcome spreadCommand(const Request& request) {
+    const Result<Circuit> circuit = readCircuit(request.file);
+    if (!circuit) {
+        return unreadable(circuit.error());
+    }
+    std::string rows = csvLine({"car", "status", "chatters", "mostClosings", "lackingPresses",
+                                "leastAssist_share", "lowestVacuum_Pa", "pumpStarts", "pumpRunning_s"});
+    SpreadOptions options;
+    options.seed = request.seed;
+    options.from = request.from;
+    options.count = request.count;
+    if (request.form == OutputForm::Csv) {
+        options.partial = [&](const SpreadCar& car) { rows += carCsv(car); };
+    }
+    const SpreadSummary summary = runSpread(*circuit, options);
+    switch (request.form) {
+    case OutputForm::Csv:
+        return {ExitStatus::Fine, rows, ""};
+    case OutputForm::Json:
+        return {ExitStatus::Fine, spreadJson(request, *circuit, summary), ""};
+    case OutputForm::People:
+        break;
+    }
+    return {ExitStatus::Fine, spreadText(request, summary), ""};
+}
+
+} // namespace pumpwright

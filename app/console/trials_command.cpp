@@ -1,0 +1,127 @@
+#include "app/console/commands.h"
+#include "app/console/drive_texts.h"
+#include "app/console/error_text.h"
+#include "app/console/json_text.h"
+#include "app/console/text_table.h"
+#include "core/files/circuit_file.h"
+#include "core/sheet/trial_tables.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+constexpr std::array kWords{SignalWord::Danger, SignalWord::Warning, SignalWord::Caution, SignalWord::Notice};
+
+Json findingsJson(const TrialOutcome& outcome) {
+    Json json = Json::object();
+    for (const SignalWord word : kWords) {
+        json[std::string(signalWordName(word))] = outcome.openFindings.at(static_cast<std::size_t>(word));
+    }
+    return json;
+}
+
+Json outcomeJson(const TrialOutcome& outcome) {
+    const DriveNumbers& numbers = outcome.numbers;
+    Json json{{"id", outcome.id},
+              {"name", outcome.name},
+              {"status", statusName(outcome.status)},
+              {"message", outcome.message},
+              {"chatters", numbers.chatters},
+              {"mostClosings", numbers.mostClosings},
+              {"presses", numbers.presses},
+              {"lackingPresses", numbers.lackingPresses},
+              {"leastAssist_share", numbers.leastAssistShare}};
+    json["lowestVacuum_Pa"] = numbers.lowestVacuum_Pa ? Json(*numbers.lowestVacuum_Pa) : Json(nullptr);
+    json["reservePresses"] = outcome.reservePresses;
+    json["pumpStarts"] = numbers.pumpStarts;
+    json["pumpRunning_s"] = numbers.pumpRunning_s;
+    json["open"] = findingsJson(outcome);
+    json["price"] = billOf(outcome.circuit).total;
+    json["addedParts"] = Json::array();
+    for (const PartId& id : outcome.addedParts) {
+        json["addedParts"].push_back(partJson(outcome.circuit, id));
+    }
+    return json;
+}
+
+std::string trialsJson(const Request& request, const Circuit& circuit,
+                       const std::vector<TrialOutcome>& outcomes) {
+    Json json{{"file", request.file},
+              {"checkSum", circuitCheckSum(circuit)},
+              {"currency", circuit.currency},
+              {"trials", Json::array()}};
+    for (const TrialOutcome& outcome : outcomes) {
+        json["trials"].push_back(outcomeJson(outcome));
+    }
+    return jsonText(json);
+}
+
+/// One row for each trial with the plain values of the JSON.
+std::string trialsCsv(const std::vector<TrialOutcome>& outcomes) {
+    std::string text;
+    for (const TrialOutcome& outcome : outcomes) {
+        std::vector<std::string> keys;
+        std::vector<std::string> cells;
+        const Json json = outcomeJson(outcome).flatten();
+        for (const auto& [pointer, value] : json.items()) {
+            if (pointer.starts_with("/addedParts")) {
+                continue;
+            }
+            keys.push_back(pointer.substr(1));
+            cells.push_back(value.is_string() ? value.get<std::string>()
+                            : value.is_null() ? ""
+                                              : value.dump());
+        }
+        text += text.empty() ? csvLine(keys) : "";
+        text += csvLine(cells);
+    }
+    return text;
+}
+
+std::string trialsText(const std::vector<TrialOutcome>& outcomes) {
+    constexpr char kLegend[] =
+        "A contact chatters where it closes more than twice in 2 s without the plan's doing. Reserve: how\n"
+        "many times the plan's hardest press still gets full assist after the drive, with the pump dead.\n"
+        "Findings count where nobody accepted them.\n";
+    const std::string none =
+        outcomes.size() > 1 ? ""
+                            : "The circuit holds no trials; this is what it comes to as it is drawn.\n\n";
+    return none + textTable(trialIdeas(outcomes)) + "\n" + textTable(trialResults(outcomes)) + "\n" + kLegend;
+}
+
+std::string output(const Request& request, const Circuit& circuit,
+                   const std::vector<TrialOutcome>& outcomes) {
+    switch (request.form) {
+    case OutputForm::Json:
+        return trialsJson(request, circuit, outcomes);
+    case OutputForm::Csv:
+        return trialsCsv(outcomes);
+    case OutputForm::People:
+        break;
+    }
+    return trialsText(outcomes);
+}
+
+} // namespace
+
+Outcome trialsCommand(const Request& request) {
+    const Result<Circuit> circuit = readCircuit(request.file);
+    if (!circuit) {
+        return unreadable(circuit.error());
+    }
+    const std::vector<TrialOutcome> outcomes = runTrials(*circuit);
+    Outcome outcome{ExitStatus::Fine, output(request, *circuit, outcomes), ""};
+    for (const TrialOutcome& one : outcomes) {
+        if (one.status != DriveStatus::Finished) {
+            outcome.status = ExitStatus::Findings;
+            outcome.err +=
+                fmt::format("pumpwright: the drive of \"{}\" stopped: {}\n", one.name, one.message);
+        }
+    }
+    return outcome;
+}
+
+} // namespace pumpwright
