@@ -9,10 +9,10 @@
 namespace pumpwright {
 namespace {
 
-// How long an inrush lasts: a small motor's 50 to 200 ms, a filament's some ten milliseconds. Common
+// How long an inrush lasts: a small motor's 50 to 200 ms, a filament's about 10 ms. Common
 // practice, no published source.
 constexpr double kMotorInrush_s = 0.2;
-constexpr double kLampInrush_s = 0.05;
+constexpr double kLampInrush_s = 0.01;
 
 /// The load behind a fuse whose start brings the fuse nearest to opening, while the others run.
 struct Start {

@@ -10,6 +10,7 @@ namespace {
 
 /// A diode is fitted at the relay's socket, a fuse within 7 in (0.178 m) of the source [33 CFR 183.455(b)].
 constexpr double kShortWire_m = 0.1;
+constexpr double kFuseLead_m = 0.17;
 /// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
 constexpr double kCoilWire_m2 = 0.75e-6;
 
@@ -138,7 +139,7 @@ Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, doub
     lead.reference = freeReference(circuit, "W");
     lead.from = atEnd;
     lead.to = {fuse, "1"};
-    lead.length_m = std::min(kShortWire_m, rest.length_m);
+    lead.length_m = std::min(kFuseLead_m, rest.length_m);
     lead.bends.clear();
     (rest.from == atEnd ? rest.from : rest.to) = {fuse, "2"};
     rest.bends.clear();

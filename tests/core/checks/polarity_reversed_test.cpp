@@ -4,9 +4,9 @@ using namespace pumpwright;
 
 namespace {
 
-/// A part with two marked terminals on the sound van's fuse, one end on the feed and the other on the body.
+/// A part with two marked terminals on the lamp's fuse, one end on the feed and the other on the body.
 Circuit with(const char* kind, const std::string& toPlus, const std::string& toMinus) {
-    CircuitBuilder builder = soundVan();
+    CircuitBuilder builder = switchedLamp();
     return builder.part(kind, "Y1")
         .part("ground", "X8")
         .wire("F1.2", "Y1." + toPlus)

@@ -33,8 +33,9 @@ TEST_CASE("a 10 A fuse clears a short before 0.5 mm² of PVC burns", "[checks][w
 }
 
 TEST_CASE("a wire stands (k·S/I)² seconds from 70 to 160 °C", "[checks][wire-burns-before-fuse]") {
-    // IEC 60364-4-43: k = 115 for PVC from 70 to 160 °C. The short is over in 1.3 s, in which the wire gives
-    // off little: a few per cent longer than the adiabatic time.
+    // IEC 60364-4-43: k = 115 for PVC from 70 to 160 °C. Longer by what the insulation takes up: at most by
+    // the square of 1.54, the non-adiabatic factor of IEC 60949 for copper in PVC after 4.4 s on 0.5 mm²,
+    // values from memory: √(1 + 0.29·√(t/S) + 0.06·t/S).
     Circuit circuit = farLamp(4, 30, "E");
     circuit.limits.ambient_K = 343.15;
     const Finding finding = onlyFinding("wire-burns-before-fuse", circuit);
@@ -44,7 +45,7 @@ TEST_CASE("a wire stands (k·S/I)² seconds from 70 to 160 °C", "[checks][wire-
     }();
     const double adiabatic_s = std::pow(115 * 0.5 / draws_A, 2);
     CHECK(finding.limit >= 0.99 * adiabatic_s);
-    CHECK(finding.limit < 1.6 * adiabatic_s);
+    CHECK(finding.limit < 1.54 * 1.54 * adiabatic_s);
 }
 
 TEST_CASE("a larger gauge ends the finding", "[checks][wire-burns-before-fuse]") {
