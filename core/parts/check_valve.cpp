@@ -72,7 +72,11 @@ public:
                 {"pump", {2, 0}, "to the pump: air leaves here"}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part&) const override {
+        Features features;
+        features.airWays = {{"booster", "pump", true}};
+        return features;
+    }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         // The pump side has leaked down while the vehicle stood.

@@ -39,7 +39,7 @@ public:
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"31", {0, -1}, "to the vehicle body"}};
+        return {{"31", {0, -1}, "to the vehicle body", 4}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

@@ -37,7 +37,7 @@ public:
         if (zener_V < kHighestSupply_V) {
             features.paths.push_back({"K", "A", true});
         }
-        features.rectifier = Rectifier{"A", "K", value(part, "ratedPower_W") / zener_V, zener_V, true};
+        features.rectifier = Rectifier{"A", "K", value(part, "ratedPower_W") / zener_V, zener_V, true, 0};
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
