@@ -28,6 +28,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         features.paths = {{"A", "K", true}};
         features.rectifier =
             Rectifier{"A", "K", value(part, "ratedCurrent_A"), value(part, "reverseVoltage_V"), false};
