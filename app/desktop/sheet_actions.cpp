@@ -61,15 +61,16 @@ QString SheetActions::documentName() const {
 
 SheetPaper SheetActions::paper() const {
     const Circuit& circuit = m_document.circuit();
-    return {circuit, wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles),
-            m_analysis.drive(),
-            m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
-            QDate::currentDate().toString(Qt::ISODate)};
+    return {
+        circuit,
+        withTests(wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles), circuit),
+        m_analysis.drive(), m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
+        QDate::currentDate().toString(Qt::ISODate)};
 }
 
 void SheetActions::openPreview() {
     auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    prepareSheetPrinter(*printer);
+    prepareSheetPrinter(*printer, SheetSize::A4);
     auto* preview = new QPrintPreviewDialog(printer.get(), &m_window);
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->setWindowTitle(tr("Wiring sheet of %1").arg(documentName()));
@@ -86,7 +87,7 @@ void SheetActions::openPreview() {
 
 void SheetActions::openPrintDialog() {
     QPrinter printer(QPrinter::HighResolution);
-    prepareSheetPrinter(printer);
+    prepareSheetPrinter(printer, SheetSize::A4);
     printer.setDocName(tr("Wiring sheet of %1").arg(documentName()));
     QPrintDialog dialog(&printer, &m_window);
     if (dialog.exec() != QDialog::Accepted) {

@@ -35,6 +35,7 @@ struct WiringSheet {
     SheetTable findings;           ///< open ones first, then waived ones with their reasons
     std::vector<SheetTable> tests; ///< commissioning, stage by stage; empty unless withTests() added it
     std::vector<std::string> stopConditions; ///< of the tests
+    SheetTable faults; ///< for the roadside: what breakdowns show and where to look for them
     std::vector<std::string> cautions;
 };
 

@@ -25,7 +25,9 @@ Outcome sheetCommand(const Request& request) {
     CheckedCircuit checked = checkedCircuit(std::move(*circuit));
     const Offscreen offscreen;
     SheetPaper paper;
-    paper.content = wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles);
+    paper.content = withTests(
+        wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles),
+        checked.circuit);
     paper.circuit = std::move(checked.circuit);
     paper.drive = checked.drive;
     paper.fileName = QFileInfo(QString::fromStdString(request.file)).fileName();
