@@ -1,23 +1,19 @@
 #include "app/desktop/sheet_actions.h"
 
-#include "app/desktop/circuit/circuit_painter.h"
 #include "app/desktop/dialogs.h"
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/icons.h"
+#include "app/desktop/sheet/circuit_export.h"
 #include "app/desktop/sheet/drive_figure.h"
 #include "core/files/circuit_file.h"
 
 #include <QAction>
-#include <QBuffer>
 #include <QDate>
 #include <QFileInfo>
-#include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
-#include <QSaveFile>
-#include <QSvgGenerator>
 
 namespace pumpwright {
 
@@ -134,29 +130,11 @@ void SheetActions::askAndWriteChart() {
 
 void SheetActions::askAndWriteDrawing() {
     const QString path =
-        m_dialogs.pathToSave({tr("Write the circuit"), tr("Drawings (*.svg)"), QStringLiteral("svg"),
-                              documentName() + QStringLiteral(".svg")});
+        m_dialogs.pathToSave({tr("Write the circuit"), tr("Drawings (*.svg *.png *.pdf)"),
+                              QStringLiteral("svg"), documentName() + QStringLiteral(".svg")});
     if (!path.isEmpty()) {
-        report(writeCircuitSvg(path, m_document.circuit()), path);
+        report(writeCircuitDrawing(path, m_document.circuit()), path);
     }
-}
-
-Result<void> writeCircuitSvg(const QString& path, const Circuit& circuit) {
-    const QRectF bounds = circuitBounds(circuit);
-    QBuffer drawing;
-    QSvgGenerator generator;
-    generator.setOutputDevice(&drawing);
-    generator.setSize(bounds.size().toSize());
-    generator.setViewBox(QRectF(QPointF(), bounds.size()));
-    QPainter painter(&generator);
-    paintCircuit(painter, circuit, QRectF(QPointF(), bounds.size()), PaintStyle::Print);
-    painter.end();
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(drawing.data()) == drawing.size() && file.commit()) {
-        return {};
-    }
-    return tl::unexpected(
-        Error{ErrorCode::FileUnwritable, file.errorString().toStdString(), {path.toStdString(), 0, {}}});
 }
 
 } // namespace pumpwright

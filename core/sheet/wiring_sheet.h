@@ -44,6 +44,9 @@ struct WiringSheet {
 WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum,
                         const CatalogueTitles& titles = {});
 
+/// Which terminals wires join, one net a row; terminals that nothing joins are left out.
+SheetTable netTable(const Circuit& circuit);
+
 /// Adds the commissioning steps with what the simulation says should be read. Takes as long as simulating
 /// some ten minutes.
 WiringSheet withTests(WiringSheet sheet, const Circuit& circuit);
