@@ -12,6 +12,8 @@ namespace pumpwright {
 Outcome checkCommand(const Request& request);
 Outcome wiresCommand(const Request& request);
 Outcome partsCommand(const Request& request);
+Outcome netsCommand(const Request& request);
+Outcome compareCommand(const Request& request);
 
 /// Writes the drive chart to the path; needs Qt, so it is handed in.
 using ChartWriter = Result<void> (*)(const std::string& path, const Circuit& circuit,

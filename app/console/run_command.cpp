@@ -14,7 +14,12 @@ Outcome runCommand(const Request& request) {
         return wiresCommand(request);
     case Command::Parts:
         return partsCommand(request);
+    case Command::Nets:
+        return netsCommand(request);
+    case Command::Compare:
+        return compareCommand(request);
     case Command::Sheet:
+    case Command::Schematic:
     case Command::Window:
         break;
     }

@@ -73,6 +73,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         features.storage = Storage{"+", "-", value(part, "capacitance_F"), choice(part, "polarised") == "yes",
                                    value(part, "esr_ohm")};
         if (features.storage->polarised) {

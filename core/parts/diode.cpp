@@ -29,6 +29,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         features.paths = {{"A", "K", true}};
         features.rectifier = Rectifier{"A",
                                        "K",

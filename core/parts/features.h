@@ -170,6 +170,14 @@ struct AirWay {
     bool oneWay = false;
 };
 
+/// What joins a wire to the terminals of a part.
+enum class Fitting {
+    Blade,  ///< a receptacle on a blade
+    Stud,   ///< a ring under a nut or screw
+    Pin,    ///< a contact crimped for a plug
+    Splice, ///< wires crimped to each other, or to the lead of a small part
+};
+
 /// The trade's view of a part: what rules, canvas and sheet may know without asking which kind it is.
 struct Features {
     std::vector<CurrentPath> paths;
@@ -191,6 +199,7 @@ struct Features {
     bool mayStandAlone = false; ///< no finding if its terminals are open (a spare connector pin)
     std::vector<std::string> optionalTerminals; ///< may be left open: 87a
     std::vector<std::string> setPoints; ///< parameter keys that the builder sets, printed as set points
+    Fitting fitting = Fitting::Blade;
 };
 
 } // namespace pumpwright

@@ -45,6 +45,7 @@ public:
 
     Features features(const Part&) const override {
         Features features;
+        features.fitting = Fitting::Stud;
         features.ground = true;
         return features;
     }

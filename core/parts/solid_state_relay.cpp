@@ -175,6 +175,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Stud;
         const double rated_A = value(part, "ratedCurrent_A");
         const double input_A = value(part, "inputCurrent_A");
         features.paths = {{"A1", "A2", true}, {"1", "2", false, true}};

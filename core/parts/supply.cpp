@@ -156,6 +156,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Stud;
         features.source = Source{"30",
                                  "31",
                                  openCircuitVoltage_V(value(part, "stateOfCharge_share")).value,

@@ -32,6 +32,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         const double zener_V = value(part, "zenerVoltage_V");
         features.paths = {{"A", "K", true}};
         if (zener_V < kHighestSupply_V) {
