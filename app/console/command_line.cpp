@@ -29,10 +29,12 @@ struct CommandName {
 };
 
 constexpr std::array kCommands{
-    CommandName{"check", Command::Check},           CommandName{"drive", Command::Drive},
-    CommandName{"sheet", Command::Sheet},           CommandName{"wires", Command::Wires},
-    CommandName{"parts", Command::Parts},           CommandName{"trials", Command::Trials},
-    CommandName{"breakdowns", Command::Breakdowns}, CommandName{"spread", Command::Spread}};
+    CommandName{"check", Command::Check},   CommandName{"drive", Command::Drive},
+    CommandName{"sheet", Command::Sheet},   CommandName{"wires", Command::Wires},
+    CommandName{"parts", Command::Parts},   CommandName{"schematic", Command::Schematic},
+    CommandName{"nets", Command::Nets},     CommandName{"compare", Command::Compare},
+    CommandName{"trials", Command::Trials}, CommandName{"breakdowns", Command::Breakdowns},
+    CommandName{"spread", Command::Spread}};
 
 /// Texts as they stand on the command line; numbers among them are read by core/units, which knows units and
 /// no locale.
@@ -71,9 +73,22 @@ void addCommands(CLI::App& app, Request& request, Texts& texts) {
 
     CLI::App* sheet = addCommand(app, request, "sheet", "Write the wiring sheet");
     sheet->add_option("--out", request.out, "PDF file to write")->required();
+    sheet->add_option("--paper", request.paper, "A4, A3 or Letter")
+        ->capture_default_str()
+        ->check(CLI::IsMember({"A4", "A3", "Letter"}));
+
+    CLI::App* schematic = addCommand(app, request, "schematic", "Write the schematic alone");
+    schematic->add_option("--out", request.out, "File to write: .svg, .png or .pdf")->required();
 
     addForms(*addCommand(app, request, "wires", "Print the wires and hoses"), texts, true);
     addForms(*addCommand(app, request, "parts", "Print the parts list with prices"), texts, true);
+    addCommand(app, request, "nets", "Print which terminals are joined")
+        ->add_flag("--csv", texts.csv, "Print comma-separated values with a head line");
+
+    CLI::App* compare = addCommand(app, request, "compare", "Print what two circuits say differently");
+    compare->add_option("OTHER", request.otherFile, "Circuit file as it is after")->required();
+    addForms(*compare, texts, false);
+
     addForms(*addCommand(app, request, "trials", "Compare the circuit with its trials"), texts, true);
 
     CLI::App* breakdowns = addCommand(app, request, "breakdowns", "Let one thing after the other fail");

@@ -15,6 +15,8 @@ Outcome partsCommand(const Request& request);
 Outcome trialsCommand(const Request& request);
 Outcome breakdownsCommand(const Request& request);
 Outcome spreadCommand(const Request& request);
+Outcome netsCommand(const Request& request);
+Outcome compareCommand(const Request& request);
 
 /// Writes the drive chart to the path; needs Qt, so it is handed in.
 using ChartWriter = Result<void> (*)(const std::string& path, const Circuit& circuit,

@@ -24,7 +24,8 @@ std::filesystem::path drawingProgram() {
 } // namespace
 
 bool draws(const Request& request) {
-    return request.command == Command::Window || request.command == Command::Sheet || !request.png.empty();
+    return request.command == Command::Window || request.command == Command::Sheet ||
+           request.command == Command::Schematic || !request.png.empty();
 }
 
 Outcome becomeDrawingProgram(char** argv) {

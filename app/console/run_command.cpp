@@ -20,7 +20,12 @@ Outcome runCommand(const Request& request) {
         return breakdownsCommand(request);
     case Command::Spread:
         return spreadCommand(request);
+    case Command::Nets:
+        return netsCommand(request);
+    case Command::Compare:
+        return compareCommand(request);
     case Command::Sheet:
+    case Command::Schematic:
     case Command::Window:
         break;
     }

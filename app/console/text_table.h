@@ -15,7 +15,8 @@ inline constexpr std::size_t kTextWidth = 100;
 /// longer than kTextWidth.
 std::string textTable(const SheetTable& table);
 
-/// Head line and rows after RFC 4180, with "\n" at the end of each line.
+/// Head line and rows after RFC 4180, with "\n" at the end of each line. A text that a spreadsheet
+/// would take for a formula gets an apostrophe before it; numbers stay as they are.
 std::string csvTable(const SheetTable& table);
 std::string csvLine(const std::vector<std::string>& cells);
 

@@ -1,23 +1,19 @@
 #include "app/desktop/sheet_actions.h"
 
-#include "app/desktop/circuit/circuit_painter.h"
 #include "app/desktop/dialogs.h"
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/icons.h"
+#include "app/desktop/sheet/circuit_export.h"
 #include "app/desktop/sheet/drive_figure.h"
 #include "core/files/circuit_file.h"
 
 #include <QAction>
-#include <QBuffer>
 #include <QDate>
 #include <QFileInfo>
-#include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
-#include <QSaveFile>
-#include <QSvgGenerator>
 
 namespace pumpwright {
 
@@ -61,15 +57,16 @@ QString SheetActions::documentName() const {
 
 SheetPaper SheetActions::paper() const {
     const Circuit& circuit = m_document.circuit();
-    return {circuit, wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles),
-            m_analysis.drive(),
-            m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
-            QDate::currentDate().toString(Qt::ISODate)};
+    return {
+        circuit,
+        withTests(wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles), circuit),
+        m_analysis.drive(), m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
+        QDate::currentDate().toString(Qt::ISODate)};
 }
 
 void SheetActions::openPreview() {
     auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    prepareSheetPrinter(*printer);
+    prepareSheetPrinter(*printer, SheetSize::A4);
     auto* preview = new QPrintPreviewDialog(printer.get(), &m_window);
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->setWindowTitle(tr("Wiring sheet of %1").arg(documentName()));
@@ -86,7 +83,7 @@ void SheetActions::openPreview() {
 
 void SheetActions::openPrintDialog() {
     QPrinter printer(QPrinter::HighResolution);
-    prepareSheetPrinter(printer);
+    prepareSheetPrinter(printer, SheetSize::A4);
     printer.setDocName(tr("Wiring sheet of %1").arg(documentName()));
     QPrintDialog dialog(&printer, &m_window);
     if (dialog.exec() != QDialog::Accepted) {
@@ -133,29 +130,11 @@ void SheetActions::askAndWriteChart() {
 
 void SheetActions::askAndWriteDrawing() {
     const QString path =
-        m_dialogs.pathToSave({tr("Write the circuit"), tr("Drawings (*.svg)"), QStringLiteral("svg"),
-                              documentName() + QStringLiteral(".svg")});
+        m_dialogs.pathToSave({tr("Write the circuit"), tr("Drawings (*.svg *.png *.pdf)"),
+                              QStringLiteral("svg"), documentName() + QStringLiteral(".svg")});
     if (!path.isEmpty()) {
-        report(writeCircuitSvg(path, m_document.circuit()), path);
+        report(writeCircuitDrawing(path, m_document.circuit()), path);
     }
-}
-
-Result<void> writeCircuitSvg(const QString& path, const Circuit& circuit) {
-    const QRectF bounds = circuitBounds(circuit);
-    QBuffer drawing;
-    QSvgGenerator generator;
-    generator.setOutputDevice(&drawing);
-    generator.setSize(bounds.size().toSize());
-    generator.setViewBox(QRectF(QPointF(), bounds.size()));
-    QPainter painter(&generator);
-    paintCircuit(painter, circuit, QRectF(QPointF(), bounds.size()), PaintStyle::Print);
-    painter.end();
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(drawing.data()) == drawing.size() && file.commit()) {
-        return {};
-    }
-    return tl::unexpected(
-        Error{ErrorCode::FileUnwritable, file.errorString().toStdString(), {path.toStdString(), 0, {}}});
 }
 
 } // namespace pumpwright

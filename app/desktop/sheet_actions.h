@@ -59,7 +59,4 @@ private:
     QAction* m_writeDrawing;
 };
 
-/// The circuit as an SVG drawing.
-[[nodiscard]] Result<void> writeCircuitSvg(const QString& path, const Circuit& circuit);
-
 } // namespace pumpwright

@@ -1,9 +1,9 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/lead_values.h"
 #include "core/checks/protected_wires.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
-#include "core/parts/conductor.h"
 
 #include <fmt/format.h>
 
@@ -17,11 +17,6 @@ namespace {
 constexpr double kWarnShare = 1.25;
 constexpr double kForbiddenShare = 1.5;
 
-double capacity_A(const Survey& survey, const WireId& id) {
-    const Wire& wire = survey.circuit().wires.at(id);
-    return ampacity_A(wire.area_m2, wire.insulation, survey.circuit().limits.ambient_K, wire.bundled);
-}
-
 /// Wires behind a fuse that may carry less than its rating.
 struct Endangered {
     std::vector<WireId> wires;
@@ -32,7 +27,7 @@ struct Endangered {
 Endangered endangeredWires(const Survey& survey, const Branch& fuse, double rating_A) {
     Endangered endangered;
     for (const WireId& id : protectedWires(survey, fuse)) {
-        const double limit_A = capacity_A(survey, id);
+        const double limit_A = capacity_A(survey, survey.circuit().wires.at(id));
         if (rating_A <= limit_A) {
             continue;
         }
@@ -70,8 +65,7 @@ std::optional<Remedy> largerWires(const Survey& survey, const Endangered& endang
     for (const WireId& id : endangered.wires) {
         const Wire& wire = survey.circuit().wires.at(id);
         auto area_m2 = nextWireArea_m2(wire.area_m2);
-        while (area_m2 && ampacity_A(*area_m2, wire.insulation, survey.circuit().limits.ambient_K,
-                                     wire.bundled) < rating_A) {
+        while (area_m2 && capacity_A(survey, wire, *area_m2) < rating_A) {
             area_m2 = nextWireArea_m2(*area_m2);
         }
         if (!area_m2) {

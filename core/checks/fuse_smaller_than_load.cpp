@@ -1,10 +1,8 @@
 #include "core/checks/carried_current.h"
 #include "core/checks/drive_reading.h"
-#include "core/checks/protected_wires.h"
-#include "core/checks/remedy_edit.h"
+#include "core/checks/fuse_remedy.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
-#include "core/parts/conductor.h"
 
 #include <fmt/format.h>
 
@@ -32,23 +30,7 @@ Remedy remedyFor(const Survey& survey, const Branch& fuse, double current_A) {
     if (!rating_A) {
         return {"Share what " + name + " feeds between several fuses.", {}};
     }
-    const std::string text = fmt::format("fuse of {} as {}", amount(*rating_A, QuantityKind::Current), name);
-    Edit edit = valueEdit(survey.circuit(), fuse.part, "rating_A", *rating_A, "Fit a " + text);
-    std::vector<std::string> wires;
-    for (const WireId& id : protectedWires(survey, fuse)) {
-        Wire wire = survey.circuit().wires.at(id);
-        auto area_m2 = std::optional(wire.area_m2);
-        while (area_m2 && ampacity_A(*area_m2, wire.insulation, survey.circuit().limits.ambient_K,
-                                     wire.bundled) < *rating_A) {
-            area_m2 = nextWireArea_m2(*area_m2);
-        }
-        if (area_m2 && *area_m2 > wire.area_m2) {
-            wires.push_back(nameOf(survey.circuit(), id) + " in " + amount(*area_m2, QuantityKind::WireArea));
-            wire.area_m2 = *area_m2;
-            edit.changes.push_back(putWire(id, wire));
-        }
-    }
-    return {"Fit a " + text + (wires.empty() ? "" : ", and lay " + listOf(wires)) + ".", std::move(edit)};
+    return fuseWithWires(survey, fuse, *rating_A);
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Branch& fuse, const CarriedCurrent& current,

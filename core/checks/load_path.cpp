@@ -36,7 +36,7 @@ void feedFromAny(LoadPath& path, const LeadGraph& graph, const FeaturesOf& featu
             if (turned && !mayTurn) {
                 continue;
             }
-            LoadPath attempt{path.part, path.load, {}, {}, {}};
+            LoadPath attempt{path.part, path.branch, path.load, {}, {}, {}};
             if (turned) {
                 std::swap(attempt.load.from, attempt.load.to);
             }
@@ -72,9 +72,11 @@ void addLoad(ExpectedCurrent& sum, const Load& load) {
 std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& features,
                                   const std::vector<Branch>& branches, double supplyVoltage_V) {
     std::vector<LoadPath> paths;
-    for (const Branch& branch : branches) {
+    for (std::size_t number = 0; number < branches.size(); ++number) {
+        const Branch& branch = branches[number];
         if (branch.sort == BranchSort::Load || branch.sort == BranchSort::Coil) {
-            LoadPath path{branch.part, loadOf(branch, features.at(branch.part), supplyVoltage_V), {}, {}, {}};
+            LoadPath path{branch.part, number, loadOf(branch, features.at(branch.part), supplyVoltage_V),
+                          {},          {},     {}};
             feedFromAny(path, graph, features, !branch.oneWay);
             paths.push_back(std::move(path));
         }

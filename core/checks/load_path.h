@@ -11,6 +11,7 @@ namespace pumpwright {
 /// How one load gets its current: from a source's plus terminal to the load, and from there back to minus.
 struct LoadPath {
     PartId part;
+    std::size_t branch = 0;       ///< number in the survey's branches
     Load load;                    ///< turned, where that is needed, so that `from` is on the plus side
     std::optional<PartId> source; ///< nothing feeds the load where this is empty, and the ways are too
     std::vector<LeadStep> feed;

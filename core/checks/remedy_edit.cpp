@@ -10,6 +10,7 @@ namespace {
 
 /// A diode is fitted at the relay's socket, a fuse within 7 in (0.178 m) of the source [33 CFR 183.455(b)].
 constexpr double kShortWire_m = 0.1;
+constexpr double kFuseLead_m = 0.17;
 /// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
 constexpr double kCoilWire_m2 = 0.75e-6;
 
@@ -40,6 +41,28 @@ Wire shortWire(std::string reference, End from, End to) {
     wire.to = std::move(to);
     wire.length_m = kShortWire_m;
     return wire;
+}
+
+/// [m] between a fitting and the port beside it.
+constexpr double kShortHose_m = 0.1;
+
+Hose shortHose(const Circuit& circuit, End from, End to) {
+    Hose hose;
+    hose.reference = freeReference(circuit, "H");
+    hose.from = std::move(from);
+    hose.to = std::move(to);
+    hose.length_m = kShortHose_m;
+    return hose;
+}
+
+/// Lets the hose end on `next` where it ended on `now`; says whether it did.
+bool endAt(Hose& hose, const End& now, const End& next) {
+    if (hose.from != now && hose.to != now) {
+        return false;
+    }
+    (hose.from == now ? hose.from : hose.to) = next;
+    hose.bends.clear();
+    return true;
 }
 
 bool swapEnd(End& end, const PartId& part, const std::string& one, const std::string& other) {
@@ -116,13 +139,46 @@ Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, doub
     lead.reference = freeReference(circuit, "W");
     lead.from = atEnd;
     lead.to = {fuse, "1"};
-    lead.length_m = std::min(kShortWire_m, rest.length_m);
+    lead.length_m = std::min(kFuseLead_m, rest.length_m);
     lead.bends.clear();
     (rest.from == atEnd ? rest.from : rest.to) = {fuse, "2"};
     rest.bends.clear();
     Edit edit{std::move(name), {}};
     edit.changes = {putPart(fuse, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
                     putWire(wire, std::move(rest))};
+    return edit;
+}
+
+Edit checkValveEdit(const Circuit& circuit, const End& inlet, std::string name) {
+    Edit edit{std::move(name), {}};
+    const PartId valve = freePartId(circuit);
+    edit.changes.push_back(
+        putPart(valve, partBeside(circuit, checkValveKind(), circuit.parts.at(inlet.part).at)));
+    for (const auto& [id, hose] : circuit.hoses) {
+        Hose rest = hose;
+        if (endAt(rest, inlet, {valve, "booster"})) {
+            edit.changes.push_back(putHose(id, std::move(rest)));
+        }
+    }
+    edit.changes.push_back(putHose(freeHoseId(circuit), shortHose(circuit, {valve, "pump"}, inlet)));
+    return edit;
+}
+
+Edit movedHoseEdit(const Circuit& circuit, const End& sensor, const End& booster, std::string name) {
+    Edit edit{std::move(name), {}};
+    const PartId tee = freePartId(circuit);
+    edit.changes.push_back(putPart(tee, partBeside(circuit, teeKind(), circuit.parts.at(booster.part).at)));
+    for (const auto& [id, hose] : circuit.hoses) {
+        Hose changed = hose;
+        if (changed.from == sensor || changed.to == sensor) {
+            (changed.from == sensor ? changed.to : changed.from) = {tee, "c"};
+            changed.bends.clear();
+        } else if (!endAt(changed, booster, {tee, "b"})) {
+            continue;
+        }
+        edit.changes.push_back(putHose(id, std::move(changed)));
+    }
+    edit.changes.push_back(putHose(freeHoseId(circuit), shortHose(circuit, booster, {tee, "a"})));
     return edit;
 }
 

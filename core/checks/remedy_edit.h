@@ -24,5 +24,11 @@ Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::s
 /// Cuts a wire close to one of its ends and puts a fuse there.
 Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
               std::string name);
+/// Puts a check valve into the hose at a pump's inlet, so that air leaves through the pump only. The inlet
+/// has a hose.
+Edit checkValveEdit(const Circuit& circuit, const End& inlet, std::string name);
+/// Takes a switch's hose off where it is, and joins it to a tee that is put into the hose at a booster's
+/// port.
+Edit movedHoseEdit(const Circuit& circuit, const End& sensor, const End& booster, std::string name);
 
 } // namespace pumpwright

@@ -23,6 +23,26 @@ extern const Rule kContactBreakingCurrent;
 extern const Rule kSolidStateRelayDerating;
 extern const Rule kRelayChatter;
 extern const Rule kPumpNeverStops;
+extern const Rule kVoltageDropAtStart;
+extern const Rule kFuseOpensOnInrush;
+extern const Rule kFuseCannotInterrupt;
+extern const Rule kWireBurnsBeforeFuse;
+extern const Rule kFuseFarFromSource;
+extern const Rule kFuseSharedWithPump;
+extern const Rule kGroundThinnerThanFeed;
+extern const Rule kPolarityReversed;
+extern const Rule kWireToItself;
+extern const Rule kReferenceNotUnique;
+extern const Rule kSuppressionTwice;
+extern const Rule kMotorWithoutFreewheel;
+extern const Rule kContactBelowMinimumLoad;
+extern const Rule kCoilPullInMargin;
+extern const Rule kTimerFunctionUnfit;
+extern const Rule kSetPointOutOfReach;
+extern const Rule kNoCheckValve;
+extern const Rule kSwitchOnPumpSide;
+extern const Rule kPedalOnlyTrigger;
+extern const Rule kRatingBelowPlace;
 
 std::span<const Rule* const> rules() {
     static constexpr std::array kRules{
@@ -34,16 +54,36 @@ std::span<const Rule* const> rules() {
         &kFuseSmallerThanLoad,
         &kWireOverCapacity,
         &kVoltageDrop,
+        &kVoltageDropAtStart,
+        &kFuseOpensOnInrush,
+        &kFuseCannotInterrupt,
+        &kWireBurnsBeforeFuse,
+        &kFuseFarFromSource,
+        &kFuseSharedWithPump,
+        &kGroundThinnerThanFeed,
         &kOpenTerminal,
         &kNoReturnPath,
+        &kPolarityReversed,
+        &kWireToItself,
+        &kReferenceNotUnique,
         &kSuppressionDiodeReversed,
         &kCoilWithoutSuppression,
+        &kSuppressionTwice,
+        &kMotorWithoutFreewheel,
         &kContactContinuousCurrent,
         &kContactMakingCurrent,
         &kContactBreakingCurrent,
+        &kContactBelowMinimumLoad,
         &kSolidStateRelayDerating,
+        &kCoilPullInMargin,
+        &kTimerFunctionUnfit,
         &kRelayChatter,
         &kPumpNeverStops,
+        &kSetPointOutOfReach,
+        &kNoCheckValve,
+        &kSwitchOnPumpSide,
+        &kPedalOnlyTrigger,
+        &kRatingBelowPlace,
     };
     return kRules;
 }

@@ -1,5 +1,6 @@
 #include "core/checks/survey.h"
 
+#include "core/checks/net_spread.h"
 #include "core/parts/part_kind.h"
 
 #include <algorithm>
@@ -36,6 +37,20 @@ Survey::Survey(const CheckInputs& inputs)
       m_leads(inputs.circuit, inputs.nets, m_features, m_branches) {
     m_loadPaths = loadPathsOf(m_leads, m_features, m_branches, supplyVoltage_V());
     m_expected = expectedCurrentsOf(m_loadPaths);
+    for (std::size_t i = 0; i < m_loadPaths.size(); ++i) {
+        m_pathsOf[m_loadPaths[i].part].push_back(i);
+    }
+    const auto neverSwitched = [this](const Branch& branch) {
+        return conducts(branch) && !isOperated(*this, branch);
+    };
+    m_liveNets = netsOnPlus(*this, neverSwitched);
+    m_groundedNets = netsOnMinus(*this, neverSwitched);
+}
+
+const std::vector<std::size_t>& Survey::pathsOf(const PartId& id) const {
+    static const std::vector<std::size_t> none;
+    const auto found = m_pathsOf.find(id);
+    return found == m_pathsOf.end() ? none : found->second;
 }
 
 double Survey::supplyVoltage_V() const {

@@ -35,6 +35,11 @@ public:
     const std::vector<std::size_t>& branchesAt(std::size_t net) const { return m_branchesAt[net]; }
     const LeadGraph& leads() const { return m_leads; }
     const std::vector<LoadPath>& loadPaths() const { return m_loadPaths; }
+    /// Numbers of the load paths of a part.
+    const std::vector<std::size_t>& pathsOf(const PartId& id) const;
+    /// Nets that a supply feeds with nothing to switch between, and nets that lie on its minus like that.
+    const std::vector<bool>& liveNets() const { return m_liveNets; }
+    const std::vector<bool>& groundedNets() const { return m_groundedNets; }
     /// What the nameplates of the fed loads add up to, for each wire and branch.
     const ExpectedCurrents& expectedCurrents() const { return m_expected; }
     /// Open-circuit voltage [V] of the strongest source, 12 V where there is none.
@@ -47,6 +52,9 @@ private:
     std::vector<std::vector<std::size_t>> m_branchesAt;
     LeadGraph m_leads;
     std::vector<LoadPath> m_loadPaths;
+    std::map<PartId, std::vector<std::size_t>> m_pathsOf;
+    std::vector<bool> m_liveNets;
+    std::vector<bool> m_groundedNets;
     ExpectedCurrents m_expected;
 };
 

@@ -1,8 +1,8 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/lead_values.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
-#include "core/parts/conductor.h"
 
 #include <fmt/format.h>
 
@@ -12,8 +12,7 @@ namespace {
 /// The smallest standard area, above the wire's own, that may carry the current there.
 std::optional<double> sufficientArea_m2(const Survey& survey, const Wire& wire, double current_A) {
     for (auto area_m2 = nextWireArea_m2(wire.area_m2); area_m2; area_m2 = nextWireArea_m2(*area_m2)) {
-        if (ampacity_A(*area_m2, wire.insulation, survey.circuit().limits.ambient_K, wire.bundled) >=
-            current_A) {
+        if (capacity_A(survey, wire, *area_m2) >= current_A) {
             return area_m2;
         }
     }
@@ -34,8 +33,8 @@ Remedy remedyFor(const Survey& survey, const WireId& id, double current_A) {
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
     for (const auto& [id, wire] : survey.circuit().wires) {
-        const double limit_A =
-            ampacity_A(wire.area_m2, wire.insulation, survey.circuit().limits.ambient_K, wire.bundled);
+        const double limit_A = capacity_A(survey, wire);
+        const int bundled = bundledOf(survey, wire);
         const CarriedCurrent current = sustainedCurrent(survey, id);
         if (current.value_A <= limit_A) {
             continue;
@@ -46,12 +45,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = limit_A;
         finding.kind = QuantityKind::Current;
         finding.at_s = current.at_s;
-        finding.what = fmt::format("{} of {} carries {} ({}); at {}{} it may carry {}.",
-                                   nameOf(survey.circuit(), id), amount(wire.area_m2, QuantityKind::WireArea),
-                                   amount(current.value_A, finding.kind), whereFrom(current),
-                                   amount(survey.circuit().limits.ambient_K, QuantityKind::Temperature),
-                                   wire.bundled > 1 ? fmt::format(" in a bundle of {}", wire.bundled) : "",
-                                   amount(limit_A, finding.kind));
+        finding.what = fmt::format(
+            "{} of {} carries {} ({}); at {}{} it may carry {}.", nameOf(survey.circuit(), id),
+            amount(wire.area_m2, QuantityKind::WireArea), amount(current.value_A, finding.kind),
+            whereFrom(current), amount(survey.circuit().limits.ambient_K, QuantityKind::Temperature),
+            bundled > 1 ? fmt::format(" in a bundle of {}", bundled) : "", amount(limit_A, finding.kind));
         finding.why = "A wire over its capacity gets hotter than its insulation stands.";
         finding.remedies = {remedyFor(survey, id, current.value_A)};
         findings.push_back(std::move(finding));

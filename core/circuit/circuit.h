@@ -27,6 +27,9 @@ struct Part {
     std::string catalogue; ///< id of the catalogue entry that it was placed from, or empty
     std::string note;      ///< where the values come from
     double price = 0;      ///< in the circuit's currency
+    std::string place;     ///< where in the vehicle: id of a place in core/parts/place.h, empty: not stated
+    std::string ingress;   ///< protection code after IEC 60529, "IP65", empty: not stated
+    double ratedTemperature_K = 358.15; ///< hottest surroundings that it stands
     GridPoint at;
     int quarterTurns = 0; ///< 0…3, clockwise
     bool mirrored = false;
@@ -54,6 +57,7 @@ struct Wire {
     double length_m = 1.0;
     std::string insulation = "T105"; ///< id of an insulation class in core/parts/conductor.h
     int bundled = 1;                 ///< loaded conductors in the same bundle, this one included
+    bool sheathed = false;           ///< all the way in a sheath or conduit
     double price_perMetre = 0;       ///< in the circuit's currency
     std::vector<GridPoint> bends;    ///< fixed corners of the drawn route, empty: routed by the program
     UnknownKeys unknown;
@@ -104,6 +108,11 @@ struct ProjectLimits {
     double ambient_K = 323.15;         ///< where the wires lie
     double voltageDropShare = 0.10;    ///< of the supply voltage, at running current
     double continuousFuseShare = 0.80; ///< of a fuse's rating, carried for long
+    int leastBundled = 1;              ///< every wire counts as one of at least so many in its bundle
+    double lowestSupply_V = 10.5;      ///< at which everything must still work
+    double parked_s = 1'209'600;       ///< that the vehicle stands without charging
+    double drivenPerYear_s = 1'080'000;
+    int reservePresses = 2; ///< with assist, after the pump has died
     UnknownKeys unknown;
     friend bool operator==(const ProjectLimits&, const ProjectLimits&) = default;
 };

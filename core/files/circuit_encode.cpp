@@ -92,6 +92,9 @@ Json encodedPart(const PartId& id, const Part& part) {
         .putText("catalogue", part.catalogue)
         .putText("note", part.note)
         .putUnless(0.0, "price", part.price)
+        .putText("place", part.place)
+        .putText("ingress", part.ingress)
+        .putUnless(Part().ratedTemperature_K, "ratedTemperature_K", part.ratedTemperature_K)
         .put("at", encodedPoint(part.at))
         .putUnless(0, "quarterTurns", part.quarterTurns)
         .putUnless(false, "mirrored", part.mirrored)
@@ -112,6 +115,7 @@ Json encodedWire(const WireId& id, const Wire& wire) {
         .put("length_m", wire.length_m)
         .put("insulation", wire.insulation)
         .putUnless(1, "bundled", wire.bundled)
+        .putUnless(false, "sheathed", wire.sheathed)
         .putUnless(0.0, "price_perMetre", wire.price_perMetre)
         .putList("bends", encodedList(wire.bends, encodedPoint))
         .finish(wire.unknown);
@@ -145,10 +149,16 @@ Json encodedTitle(const TitleBlock& title) {
 }
 
 Json encodedLimits(const ProjectLimits& limits) {
+    const ProjectLimits usual = ProjectLimits();
     return ObjectWriter()
         .put("ambient_K", limits.ambient_K)
         .put("voltageDropShare", limits.voltageDropShare)
         .put("continuousFuseShare", limits.continuousFuseShare)
+        .putUnless(usual.leastBundled, "leastBundled", limits.leastBundled)
+        .putUnless(usual.lowestSupply_V, "lowestSupply_V", limits.lowestSupply_V)
+        .putUnless(usual.parked_s, "parked_s", limits.parked_s)
+        .putUnless(usual.drivenPerYear_s, "drivenPerYear_s", limits.drivenPerYear_s)
+        .putUnless(usual.reservePresses, "reservePresses", limits.reservePresses)
         .finish(limits.unknown);
 }
 

@@ -2,6 +2,7 @@
 #include "core/files/nearest_word.h"
 #include "core/parts/conductor.h"
 #include "core/parts/document_fields.h"
+#include "core/parts/place.h"
 #include "core/units/quoted_text.h"
 
 #include <fmt/core.h>
@@ -56,6 +57,17 @@ std::string decodedInsulation(ObjectReader& wire, const std::string& fallback) {
                                 fmt::join(known, ", ")));
     }
     return insulation;
+}
+
+/// One of a list of codes, or nothing.
+std::string decodedCode(ObjectReader& object, std::string_view key, std::span<const std::string_view> known) {
+    std::string code = object.text(key);
+    if (!code.empty() && std::find(known.begin(), known.end(), code) == known.end()) {
+        object.refuse(
+            ErrorCode::UnknownChoice, std::string(key),
+            fmt::format("There is no {} {}. Known are: {}.", key, quotedText(code), fmt::join(known, ", ")));
+    }
+    return code;
 }
 
 End decodedEnd(ObjectReader& connection, std::string_view key) {
@@ -200,6 +212,9 @@ std::pair<PartId, Part> decodedPart(const OrderedJson& value, const std::string&
     part.catalogue = object.text("catalogue");
     part.note = object.text("note");
     part.price = object.number(field::kPrice);
+    part.place = decodedCode(object, "place", placeIds());
+    part.ingress = decodedCode(object, "ingress", ingressCodes());
+    part.ratedTemperature_K = object.number(field::kRatedTemperature);
     if (object.require("at")) {
         part.at = decodedPoint(*object.member("at"), object.pointerTo("at"), fault);
     }
@@ -228,6 +243,7 @@ std::pair<WireId, Wire> decodedWire(const OrderedJson& value, const std::string&
     wire.length_m = object.number(field::kWireLength);
     wire.insulation = decodedInsulation(object, wire.insulation);
     wire.bundled = object.integer("bundled", wire.bundled, 1, field::kMostBundled);
+    wire.sheathed = object.flag("sheathed", wire.sheathed);
     wire.price_perMetre = object.number(field::kPricePerMetre);
     wire.bends = decodedBends(object);
     wire.unknown = object.unknownKeys();

@@ -96,6 +96,11 @@ ProjectLimits decodedLimits(const OrderedJson& value, const std::string& pointer
     limits.ambient_K = object.number(field::kLimitAmbient);
     limits.voltageDropShare = object.number(field::kVoltageDropShare);
     limits.continuousFuseShare = object.number(field::kContinuousFuseShare);
+    limits.leastBundled = object.integer("leastBundled", limits.leastBundled, 1, field::kMostBundled);
+    limits.lowestSupply_V = object.number(field::kLowestSupply);
+    limits.parked_s = object.number(field::kParked);
+    limits.drivenPerYear_s = object.number(field::kDrivenPerYear);
+    limits.reservePresses = object.integer("reservePresses", limits.reservePresses, 0, field::kMostReserve);
     limits.unknown = object.unknownKeys();
     return limits;
 }

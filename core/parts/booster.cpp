@@ -214,7 +214,21 @@ public:
         return {{"vacuum", {-4, 0}, "vacuum chamber"}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part& part) const override {
+        Features features;
+        features.booster = BoosterFacts{"vacuum",
+                                        value(part, "diaphragmArea_m2"),
+                                        value(part, "vacuumVolume_m3"),
+                                        value(part, "workingVolume_m3"),
+                                        value(part, "travelMax_m"),
+                                        value(part, "fullTravelForce_N"),
+                                        value(part, "boostRatio"),
+                                        value(part, "pedalRatio"),
+                                        value(part, "cutIn_N"),
+                                        value(part, "springForce_N"),
+                                        value(part, "springRate_Npm")};
+        return features;
+    }
 
     std::vector<Failure> failures(const Part& part) const override {
         return {{"leak-tenfold", "leaks ten times as much", {scaled(part, "leakHole_m", std::sqrt(10.0))}},

@@ -68,7 +68,9 @@ public:
         Features features;
         const double current_A = value(part, "current_A");
         features.paths = {{"+", "-", true}};
-        features.loads = {{"+", "-", LoadSort::Electronic, current_A, current_A}};
+        features.loads = {
+            {"+", "-", LoadSort::Electronic, current_A, current_A, value(part, "minimumVoltage_V")}};
+        features.polarities = {{"+", "-"}};
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

@@ -73,8 +73,12 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
-        features.storage =
-            Storage{"+", "-", value(part, "capacitance_F"), choice(part, "polarised") == "yes"};
+        features.fitting = Fitting::Splice;
+        features.storage = Storage{"+", "-", value(part, "capacitance_F"), choice(part, "polarised") == "yes",
+                                   value(part, "esr_ohm")};
+        if (features.storage->polarised) {
+            features.polarities = {{"+", "-"}};
+        }
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

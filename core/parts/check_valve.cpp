@@ -73,7 +73,11 @@ public:
                 {"pump", {2, 0}, "to the pump: air leaves here"}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part&) const override {
+        Features features;
+        features.airWays = {{"booster", "pump", true}};
+        return features;
+    }
 
     std::vector<Failure> failures(const Part& part) const override {
         return {{"valve-leaks",

@@ -33,6 +33,14 @@ double copperWarmShare(double temperature_K);
 /// as the insulation stands; an unknown insulation counts as the coolest class.
 double ampacity_A(double area_m2, std::string_view insulation, double ambient_K, int bundled);
 
+/// Heat of one metre of wire.
+struct WireHeat {
+    double capacity_JperKm;
+    double resistance_KmperW; ///< to the surroundings, in its bundle
+};
+
+WireHeat wireHeat(double area_m2, int bundled);
+
 /// Share of the current that is left to each of `bundled` loaded wires.
 double bundleShare(int bundled);
 

@@ -85,6 +85,7 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Pin;
         features.mayStandAlone = true;
         for (int way = 1; way <= ways(part); ++way) {
             features.paths.push_back({pin(way, 'a'), pin(way, 'b'), false, true});

@@ -64,8 +64,20 @@ ContactElement contactElement(const PartKind& kind, const Part& part, Unknown fr
 }
 
 ContactRating contactRating(const PartKind& kind, const Part& part) {
-    return {kind.value(part, "continuous_A"), kind.value(part, "make_A"),
-            kind.value(part, "breakResistive_A"), kind.value(part, "breakInductive_A")};
+    return {kind.value(part, "continuous_A"),     kind.value(part, "make_A"),
+            kind.value(part, "breakResistive_A"), kind.value(part, "breakInductive_A"),
+            kind.value(part, "minimumLoad_A"),    kind.value(part, "ratedOperations")};
+}
+
+Contact contactFeature(const PartKind& kind, const Part& part, std::string from, std::string to,
+                       Operator by) {
+    Contact contact;
+    contact.from = std::move(from);
+    contact.to = std::move(to);
+    contact.rating = contactRating(kind, part);
+    contact.by = by;
+    contact.withstand_V = kind.value(part, "gapBreakdown_V");
+    return contact;
 }
 
 std::vector<Probe> contactProbes(std::string_view name) {

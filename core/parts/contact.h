@@ -40,11 +40,11 @@ struct ContactStandard {
     ContactRating rating;
 };
 
-inline constexpr std::size_t kContactParameterCount = 6;
+inline constexpr std::size_t kContactParameterCount = 8;
 
 /// The parameters of a mechanical contact with a kind's own standard values: contactResistance_ohm,
-/// continuous_A, make_A, breakResistive_A, breakInductive_A, gapBreakdown_V. The lowest breakdown is the
-/// Paschen minimum in air, about 327 V (value from memory of physics textbooks).
+/// continuous_A, make_A, breakResistive_A, breakInductive_A, minimumLoad_A, ratedOperations, gapBreakdown_V.
+/// The lowest breakdown is the Paschen minimum in air, about 327 V (value from memory of physics textbooks).
 constexpr std::array<ParameterSpec, kContactParameterCount> contactParameters(const ContactStandard& own) {
     return {{
         {"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, own.resistance_ohm, 1e-5,
@@ -55,6 +55,9 @@ constexpr std::array<ParameterSpec, kContactParameterCount> contactParameters(co
          1e-3, 1000},
         {"breakInductive_A", "Contact: break, inductive", QuantityKind::Current, own.rating.breakInductive_A,
          1e-3, 1000},
+        {"minimumLoad_A", "Contact: least current", QuantityKind::Current, own.rating.minimum_A, 0, 100},
+        {"ratedOperations", "Contact: electrical life, operations", QuantityKind::Number,
+         own.rating.operations, 100, 1e9},
         {"gapBreakdown_V", "Open gap breaks down at", QuantityKind::Voltage, 330, 327, 5000},
     }};
 }
@@ -72,6 +75,9 @@ constexpr std::array<ParameterSpec, A + B> joined(const std::array<ParameterSpec
     }
     return all;
 }
+
+/// A contact for the features of a part whose kind has contactParameters().
+Contact contactFeature(const PartKind& kind, const Part& part, std::string from, std::string to, Operator by);
 
 /// The element and the rating from a part whose kind has contactParameters().
 ContactElement contactElement(const PartKind& kind, const Part& part, Unknown from, Unknown to);

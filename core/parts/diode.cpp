@@ -11,6 +11,7 @@ constexpr std::array kParameters{
     ParameterSpec{"forwardVoltage_V", "Forward voltage at rated current", QuantityKind::Voltage, 0.9, 0.1, 3},
     ParameterSpec{"ratedCurrent_A", "Rated current", QuantityKind::Current, 3, 0.01, 1000},
     ParameterSpec{"seriesResistance_ohm", "Series resistance", QuantityKind::Resistance, 0.02, 1e-5, 10},
+    ParameterSpec{"surgeCurrent_A", "Surge current, 8 ms", QuantityKind::Current, 60, 0.01, 10000},
     ParameterSpec{"reverseVoltage_V", "Blocks up to", QuantityKind::Voltage, 400, 5, 5000},
 };
 
@@ -28,9 +29,14 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         features.paths = {{"A", "K", true}};
-        features.rectifier =
-            Rectifier{"A", "K", value(part, "ratedCurrent_A"), value(part, "reverseVoltage_V"), false};
+        features.rectifier = Rectifier{"A",
+                                       "K",
+                                       value(part, "ratedCurrent_A"),
+                                       value(part, "reverseVoltage_V"),
+                                       false,
+                                       value(part, "surgeCurrent_A")};
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

@@ -12,6 +12,8 @@ inline constexpr ParameterSpec kPrice{"price", "Price", QuantityKind::Money, 0, 
 inline constexpr ParameterSpec kPricePerMetre{
     "price_perMetre", "Price per metre", QuantityKind::Money, 0, 0, 1e6};
 
+inline constexpr ParameterSpec kRatedTemperature{
+    "ratedTemperature_K", "Stands surroundings up to", QuantityKind::Temperature, 358.15, 200, 600};
 inline constexpr ParameterSpec kWireArea{"area_m2", "Cross-section", QuantityKind::WireArea, 1.5e-6, 1e-8,
                                          1e-3};
 inline constexpr ParameterSpec kWireLength{"length_m", "Length", QuantityKind::Length, 1.0, 1e-3, 1000};
@@ -32,6 +34,13 @@ inline constexpr ParameterSpec kVoltageDropShare{
     "voltageDropShare", "Voltage drop allowed", QuantityKind::Share, 0.10, 0.001, 1};
 inline constexpr ParameterSpec kContinuousFuseShare{
     "continuousFuseShare", "Share of a fuse's rating carried for long", QuantityKind::Share, 0.80, 0.01, 1};
+inline constexpr int kMostReserve = 100;
+inline constexpr ParameterSpec kLowestSupply{
+    "lowestSupply_V", "Lowest supply voltage", QuantityKind::Voltage, 10.5, 1, 60};
+inline constexpr ParameterSpec kParked{
+    "parked_s", "Parked without charging for", QuantityKind::Time, 1'209'600, 3600, 63'072'000};
+inline constexpr ParameterSpec kDrivenPerYear{
+    "drivenPerYear_s", "Driven in a year", QuantityKind::Time, 1'080'000, 3600, 31'557'600};
 
 inline constexpr double kLongestDrive_s = 604'800; // a week
 inline constexpr ParameterSpec kPlanDuration{"duration_s", "Duration", QuantityKind::Time,

@@ -1,5 +1,8 @@
 #pragma once
 
+#include "core/parts/fuse_band.h"
+#include "core/parts/timer_function.h"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,7 +15,12 @@ struct ContactRating {
     double make_A = 0;           ///< peak when closing
     double breakResistive_A = 0; ///< when opening, L/R up to 1 ms
     double breakInductive_A = 0; ///< when opening, motor or coil
+    double minimum_A = 0;        ///< below it the contact does not stay clean
+    double operations = 0;       ///< electrical life at its continuous rating
 };
+
+/// What moves a contact.
+enum class Operator { Hand, Pedal, Vacuum, Coil, Electronics, None };
 
 /// A contact, or a semiconductor that stands for one. `name` is the tail of its probes: "contact 30-87".
 struct Contact {
@@ -25,6 +33,11 @@ struct Contact {
     double resistiveShare =
         1; ///< of the rating that is left with a resistive load, heat sink and ambient counted
     ContactRating rating{};
+    Operator by = Operator::None;
+    double withstand_V = 0;             ///< open, until it breaks down
+    double leakage_A = 0;               ///< of a semiconductor that is off
+    double onResistance_ohm = 0;        ///< of a semiconductor at 25 °C
+    double thermalResistance_KperW = 0; ///< of a semiconductor, junction to surroundings, heat sink included
 };
 
 /// What stands across a coil inside the part.
@@ -51,6 +64,32 @@ struct Load {
     LoadSort sort = LoadSort::Resistive;
     double running_A = 0;
     double inrush_A = 0;
+    double minimum_V = 0; ///< with less it does not do its work; zero where the maker says nothing
+};
+
+/// An input that acts on a voltage.
+struct ControlInput {
+    std::string plus;
+    std::string minus;
+    double on_V = 0;
+    double off_V = 0;
+    double current_A = 0;      ///< that it takes, where that hardly depends on the voltage
+    double resistance_ohm = 0; ///< else
+};
+
+/// Two terminals that must lie with the first one towards plus.
+struct Polarity {
+    std::string plus;
+    std::string minus;
+};
+
+/// What a timer does with its trigger.
+struct Timing {
+    TimerFunction function = TimerFunction::DelayOnRelease;
+    bool retriggerable = true;
+    double delay_s = 0;
+    std::string trigger;
+    std::string supplyPlus;
 };
 
 /// Two terminals between which current can flow in some state of the part.
@@ -68,6 +107,7 @@ struct FuseRating {
     double rating_A = 0;
     double breaking_A = 0;
     double voltage_V = 0;
+    FuseType type = FuseType::C;
 };
 
 struct Source {
@@ -75,6 +115,9 @@ struct Source {
     std::string minus;
     double emf_V = 0;
     double resistance_ohm = 0;
+    double capacity_C = 0;
+    double chargeLimit_A = 0; ///< zero where nothing charges it
+    double vehicleLoad_A = 0; ///< that it feeds beside what is drawn
 };
 
 /// A diode as a part of its own.
@@ -84,6 +127,7 @@ struct Rectifier {
     double continuous_A = 0;
     double reverse_V = 0;
     bool zener = false;
+    double surge_A = 0; ///< for some milliseconds
 };
 
 /// Something that stores charge; no direct current flows through it.
@@ -92,6 +136,46 @@ struct Storage {
     std::string minus;
     double capacitance_F = 0;
     bool polarised = false;
+    double esr_ohm = 0;
+};
+
+/// What a motor that pumps is sold for.
+struct PumpRating {
+    std::string inlet;
+    double ultimateShare = 0;           ///< lowest pressure as a share of the ambient pressure
+    double ultimateTolerance_share = 0; ///< that it may be worse by, of the ambient pressure
+    double duty_share = 0;              ///< of any ten minutes
+    double startsPerHour = 0;
+};
+
+/// A brake booster with its pedal, at rest.
+struct BoosterFacts {
+    std::string port;
+    double area_m2 = 0;
+    double vacuumVolume_m3 = 0;
+    double workingVolume_m3 = 0;
+    double travelMax_m = 0;
+    double fullTravelForce_N = 0;
+    double boostRatio = 0;
+    double pedalRatio = 0;
+    double cutIn_N = 0;
+    double springForce_N = 0;
+    double springRate_Npm = 0;
+};
+
+/// Ports between which air can flow: both ways, or only from `from` to `to`.
+struct AirWay {
+    std::string from;
+    std::string to;
+    bool oneWay = false;
+};
+
+/// What joins a wire to the terminals of a part.
+enum class Fitting {
+    Blade,  ///< a receptacle on a blade
+    Stud,   ///< a ring under a nut or screw
+    Pin,    ///< a contact crimped for a plug
+    Splice, ///< wires crimped to each other, or to the lead of a small part
 };
 
 /// The trade's view of a part: what rules, canvas and sheet may know without asking which kind it is.
@@ -104,10 +188,18 @@ struct Features {
     std::optional<Source> source;
     std::optional<Rectifier> rectifier;
     std::optional<Storage> storage;
+    std::vector<ControlInput> inputs;
+    std::vector<Polarity> polarities;
+    std::optional<Timing> timing;
+    std::optional<PumpRating> pump;
+    std::optional<BoosterFacts> booster;
+    std::vector<AirWay> airWays;
+    std::string sensingPort;    ///< whose vacuum moves the part's contact
     bool ground = false;        ///< joined with every other ground point
     bool mayStandAlone = false; ///< no finding if its terminals are open (a spare connector pin)
     std::vector<std::string> optionalTerminals; ///< may be left open: 87a
     std::vector<std::string> setPoints; ///< parameter keys that the builder sets, printed as set points
+    Fitting fitting = Fitting::Blade;
 };
 
 } // namespace pumpwright

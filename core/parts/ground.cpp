@@ -40,12 +40,13 @@ public:
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"31", {0, -1}, "to the vehicle body"}};
+        return {{"31", {0, -1}, "to the vehicle body", 4}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 
     Features features(const Part&) const override {
         Features features;
+        features.fitting = Fitting::Stud;
         features.ground = true;
         return features;
     }

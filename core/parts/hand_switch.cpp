@@ -8,7 +8,7 @@
 namespace pumpwright {
 namespace {
 
-constexpr auto kParameters = contactParameters({0.01, {10, 20, 10, 5}});
+constexpr auto kParameters = contactParameters({0.01, {10, 20, 10, 5, 0.01, 5e4}});
 
 const std::array kChoices{ChoiceSpec{"atStart", "At the start", {{"off", "off"}, {"on", "on"}}}};
 
@@ -83,10 +83,8 @@ public:
     Features features(const Part& part) const override {
         Features features;
         features.paths = {{"1", "2", false, true}};
-        Contact contact{"", "1", "2"};
-        contact.closedAtRest = choice(part, "atStart") == "on";
-        contact.rating = contactRating(*this, part);
-        features.contacts = {contact};
+        features.contacts = {contactFeature(*this, part, "1", "2", Operator::Hand)};
+        features.contacts.front().closedAtRest = choice(part, "atStart") == "on";
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

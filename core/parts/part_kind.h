@@ -22,6 +22,7 @@ struct TerminalSpec {
     std::string name; ///< DIN 72552 number where it defines one
     GridPoint at;
     std::string meaning; ///< for people: "coil, + side"
+    int takes = 2;       ///< wires that it holds: a blade takes one crimp with two
 };
 
 /// A connection point for a hose.

@@ -9,7 +9,7 @@ namespace {
 
 constexpr auto kParameters = joined(std::array{ParameterSpec{"operateForce_N", "Closes at pedal force",
                                                              QuantityKind::Force, 15, 0.1, 1000, 0.2}},
-                                    contactParameters({0.02, {10, 20, 10, 4}}));
+                                    contactParameters({0.02, {10, 20, 10, 4, 0.01, 5e5}}));
 
 /// It opens at this share of the force at which it closes, so that a resting foot does not make it flutter.
 /// Common practice, no published source.
@@ -65,9 +65,7 @@ public:
     Features features(const Part& part) const override {
         Features features;
         features.paths = {{"1", "2", false, true}};
-        Contact contact{"", "1", "2"};
-        contact.rating = contactRating(*this, part);
-        features.contacts = {contact};
+        features.contacts = {contactFeature(*this, part, "1", "2", Operator::Pedal)};
         features.setPoints = {"operateForce_N"};
         return features;
     }

@@ -29,6 +29,11 @@ constexpr std::array kParameters{
     ParameterSpec{"pulsationShare", "Pulsation of the flow", QuantityKind::Share, 0, 0, 1},
     ParameterSpec{"runningCurrent_A", "Running current, stated", QuantityKind::Current, 5.5, 0.01, 500},
     ParameterSpec{"inrushCurrent_A", "Inrush current, stated", QuantityKind::Current, 12, 0.01, 1000},
+    ParameterSpec{"minimumVoltage_V", "Works down to", QuantityKind::Voltage, 9, 1, 60},
+    ParameterSpec{"ultimateTolerance_share", "Lowest pressure may be worse by", QuantityKind::Share, 0.05, 0,
+                  0.5},
+    ParameterSpec{"duty_share", "Rated duty, of ten minutes", QuantityKind::Share, 0.5, 0.01, 1},
+    ParameterSpec{"startsPerHour", "Starts in an hour", QuantityKind::Number, 120, 1, 10000},
 };
 
 /// Loss of the motor's iron, beside its terminals: what ends the swing of a motor that is cut off, which the
@@ -225,8 +230,11 @@ public:
     Features features(const Part& part) const override {
         Features features;
         features.paths = {{"+", "-"}};
-        features.loads = {
-            {"+", "-", LoadSort::Motor, value(part, "runningCurrent_A"), value(part, "inrushCurrent_A")}};
+        features.loads = {{"+", "-", LoadSort::Motor, value(part, "runningCurrent_A"),
+                           value(part, "inrushCurrent_A"), value(part, "minimumVoltage_V")}};
+        features.pump =
+            PumpRating{"inlet", value(part, "ultimatePressureShare"), value(part, "ultimateTolerance_share"),
+                       value(part, "duty_share"), value(part, "startsPerHour")};
         return features;
     }
 

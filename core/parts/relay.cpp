@@ -25,7 +25,7 @@ constexpr auto kParameters = joined(
         ParameterSpec{"suppressionResistance_ohm", "Suppression resistor", QuantityKind::Resistance, 680, 1,
                       1e5},
         ParameterSpec{"zenerVoltage_V", "Suppression Zener", QuantityKind::Voltage, 24, 3, 400}},
-    contactParameters({0.005, {40, 120, 40, 20}}));
+    contactParameters({0.005, {40, 120, 40, 20, 1, 1e5}}));
 
 const std::array kChoices{
     ChoiceSpec{"contacts", "Contacts", {{"make", "make"}, {"changeover", "changeover"}}},
@@ -146,12 +146,11 @@ public:
         features.paths = {{"86", "85"}, {"30", "87", false, true}};
         features.coils = {coil(part)};
         features.loads = {{"86", "85", LoadSort::Coil, rated_A, rated_A}};
-        Contact make{"", "30", "87"};
-        make.rating = contactRating(*this, part);
-        features.contacts = {make};
+        features.contacts = {contactFeature(*this, part, "30", "87", Operator::Coil)};
         if (changeover(part)) {
-            Contact breaking{"30-87a", "30", "87a", true};
-            breaking.rating = make.rating;
+            Contact breaking = contactFeature(*this, part, "30", "87a", Operator::Coil);
+            breaking.name = "30-87a";
+            breaking.closedAtRest = true;
             features.contacts.push_back(breaking);
             features.paths.push_back({"30", "87a", false, true});
             features.optionalTerminals = {"87a", "87"};

@@ -25,7 +25,11 @@ public:
         return {{"a", {-3, 0}, "one port"}, {"b", {3, 0}, "other port, may stay closed"}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part&) const override {
+        Features features;
+        features.airWays = {{"a", "b"}};
+        return features;
+    }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         const double volume_m3 = value(part, "volume_m3");

@@ -48,6 +48,7 @@ public:
 
     Features features(const Part&) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         features.paths = {{"1", "2"}};
         return features;
     }

@@ -176,11 +176,19 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Stud;
         const double rated_A = value(part, "ratedCurrent_A");
         const double input_A = value(part, "inputCurrent_A");
         features.paths = {{"A1", "A2", true}, {"1", "2", false, true}};
         features.loads = {{"A1", "A2", LoadSort::Electronic, input_A, input_A}};
+        features.inputs = {{"A1", "A2", value(part, "inputOn_V"), value(part, "inputOff_V"), input_A, 0}};
+        features.polarities = {{"A1", "A2"}, {"1", "2"}};
         Contact output{"", "1", "2"};
+        output.by = Operator::Electronics;
+        output.withstand_V = value(part, "breakdown_V");
+        output.leakage_A = value(part, "leakage_A");
+        output.onResistance_ohm = value(part, "onResistance_ohm");
+        output.thermalResistance_KperW = value(part, "thermalResistance_KperW");
         output.semiconductor = true;
         output.resistiveShare = value(part, "resistiveShare");
         output.inductiveShare = value(part, "inductiveShare");

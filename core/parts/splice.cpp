@@ -18,10 +18,14 @@ public:
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {0, 0}, "where the wires meet"}};
+        return {{"1", {0, 0}, "where the wires meet", 6}};
     }
     std::span<const ParameterSpec> parameters() const override { return {}; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part&) const override {
+        Features features;
+        features.fitting = Fitting::Splice;
+        return features;
+    }
     std::unique_ptr<Law> law(const Part&, LawContext&) const override {
         return std::make_unique<SpliceLaw>();
     }

@@ -18,6 +18,7 @@ constexpr std::array kParameters{
     ParameterSpec{"chargeLimit_A", "Charging current limit", QuantityKind::Current, 40, 0.1, 500},
     ParameterSpec{"chargeResistance_ohm", "Charging lead resistance", QuantityKind::Resistance, 0.01, 1e-3,
                   10},
+    ParameterSpec{"vehicleLoad_A", "The vehicle's other consumption", QuantityKind::Current, 0, 0, 500},
 };
 
 const std::array kChoices{
@@ -149,15 +150,21 @@ public:
     std::string_view letter() const override { return "G"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"30", {0, -2}, "positive pole"}, {"31", {0, 2}, "negative pole"}};
+        return {{"30", {0, -2}, "positive pole", 4}, {"31", {0, 2}, "negative pole", 4}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }
 
     Features features(const Part& part) const override {
         Features features;
-        features.source = Source{"30", "31", openCircuitVoltage_V(value(part, "stateOfCharge_share")).value,
-                                 value(part, "internalResistance_ohm")};
+        features.fitting = Fitting::Stud;
+        features.source = Source{"30",
+                                 "31",
+                                 openCircuitVoltage_V(value(part, "stateOfCharge_share")).value,
+                                 value(part, "internalResistance_ohm"),
+                                 value(part, "capacity_C"),
+                                 choice(part, "charging") == "none" ? 0 : value(part, "chargeLimit_A"),
+                                 value(part, "vehicleLoad_A")};
         return features;
     }
 

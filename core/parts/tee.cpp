@@ -23,7 +23,11 @@ public:
         return {{"a", {-1, 0}, "run"}, {"b", {1, 0}, "run"}, {"c", {0, 1}, "branch"}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
-    Features features(const Part&) const override { return {}; }
+    Features features(const Part&) const override {
+        Features features;
+        features.airWays = {{"a", "b"}, {"a", "c"}};
+        return features;
+    }
 
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         const double volume_m3 = value(part, "volume_m3");

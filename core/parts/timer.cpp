@@ -20,7 +20,7 @@ constexpr auto kParameters =
                       ParameterSpec{"minimumSupply_V", "Works down to", QuantityKind::Voltage, 8, 1, 30},
                       ParameterSpec{"operateTime_s", "Inner relay's operate time", QuantityKind::Time, 0.005,
                                     1e-4, 0.1}},
-           contactParameters({0.01, {5, 10, 5, 2}}));
+           contactParameters({0.01, {5, 10, 5, 2, 0.1, 1e5}}));
 
 const std::array kChoices{
     ChoiceSpec{"function",
@@ -125,9 +125,13 @@ public:
         features.paths = {{"15", "31"}, {"S", "31"}, {"30", "87", false, true}};
         features.loads = {{"15", "31", LoadSort::Electronic, own_A, own_A},
                           {"S", "31", LoadSort::Electronic, trigger_A, trigger_A}};
-        Contact contact{"", "30", "87"};
-        contact.rating = contactRating(*this, part);
-        features.contacts = {contact};
+        features.loads[0].minimum_V = value(part, "minimumSupply_V");
+        features.contacts = {contactFeature(*this, part, "30", "87", Operator::Electronics)};
+        features.inputs = {{"S", "31", value(part, "triggerOn_V"), value(part, "triggerOff_V"), 0,
+                            value(part, "triggerResistance_ohm")}};
+        features.polarities = {{"15", "31"}};
+        features.timing = Timing{timerFunction(choice(part, "function")),
+                                 choice(part, "retriggerable") == "yes", value(part, "delay_s"), "S", "15"};
         features.setPoints = {"delay_s"};
         return features;
     }

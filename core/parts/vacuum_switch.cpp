@@ -8,7 +8,7 @@
 namespace pumpwright {
 namespace {
 
-constexpr ContactStandard kStandardContact{0.01, {5, 10, 5, 3}};
+constexpr ContactStandard kStandardContact{0.01, {5, 10, 5, 3, 0.001, 1e5}};
 
 constexpr std::array kOwnParameters{
     ParameterSpec{"setPoint_Pa", "Closes when vacuum falls to", QuantityKind::GaugeVacuum, 50000, 500, 1e5,
@@ -80,12 +80,9 @@ public:
     Features features(const Part& part) const override {
         Features features;
         features.paths = {{"1", "2", false, true}};
-        Contact contact;
-        contact.from = "1";
-        contact.to = "2";
-        contact.closedAtRest = true;
-        contact.rating = contactRating(*this, part);
-        features.contacts = {contact};
+        features.contacts = {contactFeature(*this, part, "1", "2", Operator::Vacuum)};
+        features.contacts.front().closedAtRest = true;
+        features.sensingPort = "vacuum";
         features.setPoints = {"setPoint_Pa", "differential_Pa"};
         return features;
     }

@@ -3,40 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace pumpwright {
 namespace {
 
 /// [Ω] that even the shortest wire keeps: its two crimps are worth more than that.
 constexpr double kLeastResistance_ohm = 1e-5;
-/// Heat, values from memory of textbook heat transfer: copper and PVC per volume [J/m³K], PVC [W/mK], still
-/// air with radiation [W/m²K].
-constexpr double kCopperHeat = 3.44e6;
-constexpr double kInsulationHeat = 1.5e6;
-constexpr double kInsulationConductivity = 0.17;
-constexpr double kSurfaceTransfer = 20;
-/// A stranded conductor is this much thicker than a solid one of the same area.
-constexpr double kStrandedDiameterShare = 1.12;
-
-/// Heat of one metre of wire.
-struct WireHeat {
-    double capacity_JperKm;
-    double resistance_KmperW;
-};
-
-/// The wall is assumed, as thin-wall road-vehicle wire has it: a fifth of the conductor, 0.28 to 0.65 mm.
-WireHeat wireHeat(double area_m2, int bundled) {
-    const double conductor_m = kStrandedDiameterShare * std::sqrt(4 * area_m2 / std::numbers::pi);
-    const double wall_m = std::clamp(0.2 * conductor_m, 0.28e-3, 0.65e-3);
-    const double outer_m = conductor_m + 2 * wall_m;
-    const double insulation_m2 = std::numbers::pi / 4 * (outer_m * outer_m - conductor_m * conductor_m);
-    const double through = std::log(outer_m / conductor_m) / (2 * std::numbers::pi * kInsulationConductivity);
-    const double off = 1 / (kSurfaceTransfer * std::numbers::pi * outer_m);
-    // In a bundle the same rise is reached at bundleShare() of the current, so with its square of the heat.
-    const double share = bundleShare(bundled);
-    return {area_m2 * kCopperHeat + insulation_m2 * kInsulationHeat, (through + off) / (share * share)};
-}
 
 class WireLaw final : public Law {
 public:

@@ -32,12 +32,13 @@ public:
 
     Features features(const Part& part) const override {
         Features features;
+        features.fitting = Fitting::Splice;
         const double zener_V = value(part, "zenerVoltage_V");
         features.paths = {{"A", "K", true}};
         if (zener_V < kHighestSupply_V) {
             features.paths.push_back({"K", "A", true});
         }
-        features.rectifier = Rectifier{"A", "K", value(part, "ratedPower_W") / zener_V, zener_V, true};
+        features.rectifier = Rectifier{"A", "K", value(part, "ratedPower_W") / zener_V, zener_V, true, 0};
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {

@@ -2,6 +2,7 @@
 
 #include "core/parts/part_kind.h"
 #include "core/sheet/cells.h"
+#include "core/sheet/making_up.h"
 #include "core/sheet/ratings.h"
 #include "core/sheet/references.h"
 
@@ -46,7 +47,7 @@ Lines wireLines(const Circuit& circuit) {
         const std::string ratings =
             fmt::format("{} {}, {}", formatQuantity(wire.area_m2, QuantityKind::WireArea, "mm²"), wire.colour,
                         wire.insulation);
-        addTo(lines, {"Wire", ratings, wire.price_perMetre}, wire.length_m, "m", wire.reference);
+        addTo(lines, {"Wire", ratings, wire.price_perMetre}, cutLength_m(wire), "m", wire.reference);
     }
     return lines;
 }
@@ -57,6 +58,21 @@ Lines hoseLines(const Circuit& circuit) {
         const std::string ratings =
             fmt::format("inside {}", formatQuantity(hose.innerDiameter_m, QuantityKind::Length, "mm"));
         addTo(lines, {"Vacuum hose", ratings, hose.price_perMetre}, hose.length_m, "m", hose.reference);
+    }
+    return lines;
+}
+
+/// Barrels and sleeves, with the wires they go on; a sleeve goes over every barrel.
+Lines crimpLines(const Circuit& circuit) {
+    Lines lines;
+    for (const Crimp& crimp : crimpsOf(circuit)) {
+        std::vector<std::string> wires;
+        for (const WireId& id : crimp.wires) {
+            wires.push_back(circuit.wires.at(id).reference);
+        }
+        const std::string on = joinedReferences(std::move(wires));
+        addTo(lines, {"Crimp terminal", crimpOrder(crimp), 0}, 1, "pc", on);
+        addTo(lines, {"Heat-shrink sleeve, lined, 2:1", sleeveOrder(crimp), 0}, 1, "pc", on);
     }
     return lines;
 }
@@ -72,6 +88,7 @@ void append(Bill& bill, Lines lines) {
     const auto firstNew = static_cast<std::ptrdiff_t>(bill.lines.size());
     for (auto& [key, line] : lines) {
         std::ranges::sort(line.references, referenceBefore);
+        line.references.erase(std::ranges::unique(line.references).begin(), line.references.end());
         line.sum = roundedSum(line.price.value_or(0) * line.quantity);
         bill.total += line.sum;
         bill.unpriced += line.price ? 0 : 1;
@@ -89,6 +106,7 @@ Bill billOf(const Circuit& circuit, const CatalogueTitles& titles) {
     append(bill, partLines(circuit, titles));
     append(bill, wireLines(circuit));
     append(bill, hoseLines(circuit));
+    append(bill, crimpLines(circuit));
     return bill;
 }
 

@@ -21,9 +21,10 @@ struct BillLine {
 };
 
 struct Bill {
-    std::vector<BillLine> lines; ///< parts as the schematic reads, then wire and hose by the metre
-    double total = 0;            ///< of the lines that have a price
-    int unpriced = 0;            ///< lines that have none
+    /// Parts as the schematic reads, then wire (as cut) and hose by the metre, then crimps and sleeves.
+    std::vector<BillLine> lines;
+    double total = 0; ///< of the lines that have a price
+    int unpriced = 0; ///< lines that have none
 };
 
 /// Titles of catalogue entries by their ids.

@@ -1,8 +1,11 @@
 #include "core/parts/part_kind.h"
 #include "core/sheet/cells.h"
+#include "core/sheet/making_up.h"
 #include "core/sheet/references.h"
 #include "core/sheet/tables_p.h"
 #include "core/units/wire_size.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -44,22 +47,86 @@ std::string gaugeNumberText(double area_m2) {
     return name.substr(0, name.find(' '));
 }
 
+/// What goes on the wire at one end, "blade 6.3", and which wires share its barrel: "blade 6.3 with W4".
+using EndTexts = std::map<std::pair<WireId, End>, std::string>;
+
+EndTexts endTexts(const Circuit& circuit) {
+    EndTexts texts;
+    for (const Crimp& crimp : crimpsOf(circuit)) {
+        for (const WireId& id : crimp.wires) {
+            std::vector<std::string> others;
+            for (const WireId& other : crimp.wires) {
+                if (other != id) {
+                    others.push_back(circuit.wires.at(other).reference);
+                }
+            }
+            texts[{id, crimp.at}] =
+                crimpName(crimp) + (others.empty() ? "" : " with " + joinedReferences(std::move(others)));
+        }
+    }
+    return texts;
+}
+
+/// "W3 RD 1.5 mm² to F1:2"
+std::string leadText(const Circuit& circuit, const Wire& wire, const End& here) {
+    const End& there = wire.from == here ? wire.to : wire.from;
+    return fmt::format("{} {} {} to {}:{}", wire.reference, wire.colour,
+                       formatQuantity(wire.area_m2, QuantityKind::WireArea, "mm²"),
+                       circuit.parts.at(there.part).reference, there.terminal);
+}
+
+bool isConnectionPoint(const PartKind& kind, const Features& features, const Part& part) {
+    const bool splice = features.fitting == Fitting::Splice && kind.terminals(part).size() == 1;
+    return features.ground || features.fitting == Fitting::Pin || splice;
+}
+
 } // namespace
 
+std::string leadsText(const Circuit& circuit, const End& at) {
+    std::vector<std::string> leads;
+    for (const auto& [id, wire] : inOrder(circuit.wires)) {
+        if (wire->from == at || wire->to == at) {
+            leads.push_back(leadText(circuit, *wire, at));
+        }
+    }
+    return leads.empty() ? kNothing : fmt::format("{}", fmt::join(leads, "; "));
+}
+
 SheetTable wireTable(const Circuit& circuit, const std::map<WireId, Protection>& protection) {
-    SheetTable table{"Wires",
-                     {"Wire", "From", "From terminal", "To", "To terminal", "Colour", "mm²", "AWG",
-                      "Length m", "Insulation", "Fuse"},
-                     {false, false, false, false, false, false, true, true, true, false, false},
-                     {}};
+    SheetTable table{
+        "Wires",
+        {"Wire", "From", "From terminal", "From crimp", "To", "To terminal", "To crimp", "Colour", "mm²",
+         "AWG", "Length m", "Cut to m", "Insulation", "Fuse"},
+        {false, false, false, false, false, false, false, false, true, true, true, true, false, false},
+        {}};
+    const EndTexts ends = endTexts(circuit);
     for (const auto& [id, wire] : inOrder(circuit.wires)) {
         const auto found = protection.find(id);
-        table.rows.push_back({wire->reference, partName(circuit, wire->from.part), wire->from.terminal,
-                              partName(circuit, wire->to.part), wire->to.terminal, wire->colour,
-                              numberIn(wire->area_m2, QuantityKind::WireArea, "mm²"),
-                              gaugeNumberText(wire->area_m2),
-                              numberIn(wire->length_m, QuantityKind::Length, "m"), wire->insulation,
-                              found == protection.end() ? kNothing : fuseText(circuit, found->second)});
+        table.rows.push_back(
+            {wire->reference, partName(circuit, wire->from.part), wire->from.terminal,
+             ends.at({id, wire->from}), partName(circuit, wire->to.part), wire->to.terminal,
+             ends.at({id, wire->to}), wire->colour, numberIn(wire->area_m2, QuantityKind::WireArea, "mm²"),
+             gaugeNumberText(wire->area_m2), numberIn(wire->length_m, QuantityKind::Length, "m"),
+             numberIn(cutLength_m(*wire), QuantityKind::Length, "m"), wire->insulation,
+             found == protection.end() ? kNothing : fuseText(circuit, found->second)});
+    }
+    return table;
+}
+
+SheetTable connectionTable(const Circuit& circuit) {
+    SheetTable table{"Connectors, splices and ground points",
+                     {"Point", "Where", "Terminal", "Wires"},
+                     std::vector<bool>(4, false),
+                     {}};
+    for (const auto& [id, part] : inOrder(circuit.parts)) {
+        const PartKind& kind = kindOf(*part);
+        if (!isConnectionPoint(kind, kind.features(*part), *part)) {
+            continue;
+        }
+        for (const TerminalSpec& terminal : kind.terminals(*part)) {
+            table.rows.push_back({partName(circuit, id), part->label.empty() ? kNothing : part->label,
+                                  terminal.name, leadsText(circuit, {id, terminal.name})});
+        }
     }
     return table;
 }

@@ -3,7 +3,9 @@
 #include "core/checks/finding.h"
 #include "core/circuit/circuit.h"
 #include "core/sheet/bill.h"
+#include "core/sheet/socket_view.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,19 +16,26 @@ struct SheetTable {
     std::vector<std::string> columns;
     std::vector<bool> numeric; ///< columns set right-aligned
     std::vector<std::vector<std::string>> rows;
-    bool endsWithTotal = false; ///< the last row sums up the others
+    bool endsWithTotal = false;                         ///< the last row sums up the others
+    std::optional<std::size_t> toFillIn = std::nullopt; ///< the column that is left empty to write in
 };
 
 /// What the wiring sheet says, as texts in display units; how it is set out is up to the app.
 struct WiringSheet {
     TitleBlock title;
-    std::string checkSum; ///< of the circuit, so that paper and file can be matched
+    std::string checkSum;                ///< of the circuit, so that paper and file can be matched
+    std::vector<std::string> howItWorks; ///< five sentences
     SheetTable wires;
     SheetTable hoses;
+    SheetTable connections; ///< connectors, splices and ground points
+    std::vector<SocketView> sockets;
     SheetTable parts; ///< parts list with prices, wire by the metre, and the total in the last row
     SheetTable fuses;
     SheetTable setPoints;
-    SheetTable findings; ///< open ones first, then waived ones with their reasons
+    SheetTable findings;           ///< open ones first, then waived ones with their reasons
+    std::vector<SheetTable> tests; ///< commissioning, stage by stage; empty unless withTests() added it
+    std::vector<std::string> stopConditions; ///< of the tests
+    SheetTable faults; ///< for the roadside: what breakdowns show and where to look for them
     std::vector<std::string> cautions;
 };
 
@@ -34,6 +43,13 @@ struct WiringSheet {
 /// entry is called by its kind.
 WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum,
                         const CatalogueTitles& titles = {});
+
+/// Which terminals wires join, one net a row; terminals that nothing joins are left out.
+SheetTable netTable(const Circuit& circuit);
+
+/// Adds the commissioning steps with what the simulation says should be read. Takes as long as simulating
+/// some ten minutes.
+WiringSheet withTests(WiringSheet sheet, const Circuit& circuit);
 
 /// The usual cautions, shown at first start, on the sheet and in the README.
 const std::vector<std::string>& cautions();

@@ -2,6 +2,7 @@
 
 #include "core/parts/conductor.h"
 #include "core/parts/document_fields.h"
+#include "core/parts/place.h"
 
 #include <algorithm>
 #include <array>
@@ -83,6 +84,11 @@ UnknownKeys RandomCircuits::unknown() {
     return unknown;
 }
 
+std::string RandomCircuits::textOf(std::span<const std::string_view> codes) {
+    return chance(50) ? std::string()
+                      : std::string(codes[static_cast<std::size_t>(below(static_cast<int>(codes.size())))]);
+}
+
 template <class Map>
 const typename Map::value_type& RandomCircuits::oneOf(const Map& map) {
     return *std::next(map.begin(), below(static_cast<int>(map.size())));
@@ -96,6 +102,9 @@ Part RandomCircuits::part(int number) {
     part.note = text();
     part.catalogue = chance(30) ? "some-entry" : "";
     part.price = chance(50) ? valueOf(field::kPrice) : 0;
+    part.place = textOf(placeIds());
+    part.ingress = textOf(ingressCodes());
+    part.ratedTemperature_K = valueOf(field::kRatedTemperature);
     part.quarterTurns = below(4);
     part.mirrored = chance(30);
     for (const ParameterSpec& spec : kind.parameters()) {
@@ -141,6 +150,7 @@ Wire RandomCircuits::wire(const Circuit& circuit) {
     wire.insulation =
         std::string(insulations[static_cast<std::size_t>(below(static_cast<int>(insulations.size())))].id);
     wire.bundled = 1 + below(field::kMostBundled);
+    wire.sheathed = chance(30);
     wire.price_perMetre = chance(50) ? valueOf(field::kPricePerMetre) : 0;
     for (int bends = below(4); bends > 0; --bends) {
         wire.bends.push_back(place());
@@ -188,8 +198,17 @@ TitleBlock RandomCircuits::title() {
 }
 
 ProjectLimits RandomCircuits::limits() {
-    return {valueOf(field::kLimitAmbient), valueOf(field::kVoltageDropShare),
-            valueOf(field::kContinuousFuseShare), unknown()};
+    ProjectLimits limits;
+    limits.ambient_K = valueOf(field::kLimitAmbient);
+    limits.voltageDropShare = valueOf(field::kVoltageDropShare);
+    limits.continuousFuseShare = valueOf(field::kContinuousFuseShare);
+    limits.leastBundled = 1 + below(field::kMostBundled);
+    limits.lowestSupply_V = valueOf(field::kLowestSupply);
+    limits.parked_s = valueOf(field::kParked);
+    limits.drivenPerYear_s = valueOf(field::kDrivenPerYear);
+    limits.reservePresses = below(field::kMostReserve + 1);
+    limits.unknown = unknown();
+    return limits;
 }
 
 Waivers RandomCircuits::waivers(const Circuit& circuit) {

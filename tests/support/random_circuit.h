@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <random>
+#include <span>
 #include <string>
 
 namespace pumpwright {
@@ -21,6 +22,7 @@ public:
     Edit edit(const Circuit& circuit);
 
     int below(int limit);
+    std::string textOf(std::span<const std::string_view> codes);
     bool chance(int percent) { return below(100) < percent; }
     double valueOf(const ParameterSpec& spec);
     std::string text();

@@ -29,7 +29,7 @@ inline CircuitBuilder& addPumpFeed(CircuitBuilder& builder, CircuitBuilder::Choi
         .part("fuse", "F1", {{"rating_A", 15}})
         .part("relay", "K1", {}, relayChoices)
         .wire("G1.31", "X1.31", 6e-6, 0.5)
-        .wire("G1.30", "F1.1", 2.5e-6, 0.3)
+        .wire("G1.30", "F1.1", 2.5e-6, 0.15)
         .wire("F1.2", "K1.30", 2.5e-6, 1.5)
         .wire("K1.87", "M1.+", 2.5e-6, 1.5)
         .wire("M1.-", "X2.31", 2.5e-6, 0.5)

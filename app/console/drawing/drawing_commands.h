@@ -9,6 +9,7 @@ namespace pumpwright {
 // longer than most of the other commands.
 
 Outcome sheetCommand(const Request& request);
+Outcome circuitDrawingCommand(const Request& request);
 Outcome driveChartCommand(const Request& request);
 
 /// Any of them; not the window, which prints nothing.

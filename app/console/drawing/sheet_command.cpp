@@ -1,6 +1,6 @@
 #include "app/console/catalogue_titles.h"
 #include "app/console/checked_circuit.h"
-#include "app/console/commands.h"
+#include "app/console/drawing/drawing_commands.h"
 #include "app/console/drawing/offscreen.h"
 #include "app/console/error_text.h"
 #include "app/desktop/sheet/sheet_paper.h"
@@ -12,6 +12,14 @@
 #include <fmt/format.h>
 
 namespace pumpwright {
+namespace {
+
+/// The command line knows no other names.
+SheetSize sizeNamed(const std::string& name) {
+    return name == "A3" ? SheetSize::A3 : name == "Letter" ? SheetSize::Letter : SheetSize::A4;
+}
+
+} // namespace
 
 Outcome sheetCommand(const Request& request) {
     Result<Circuit> circuit = readCircuit(request.file);
@@ -25,11 +33,14 @@ Outcome sheetCommand(const Request& request) {
     CheckedCircuit checked = checkedCircuit(std::move(*circuit));
     const Offscreen offscreen;
     SheetPaper paper;
-    paper.content = wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles);
+    paper.content =
+        withTests(wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles),
+                  checked.circuit);
     paper.circuit = std::move(checked.circuit);
     paper.drive = checked.drive;
     paper.fileName = QFileInfo(QString::fromStdString(request.file)).fileName();
     paper.printedOn = QDate::currentDate().toString(Qt::ISODate);
+    paper.size = sizeNamed(request.paper);
     if (const Result<void> written = writeSheetPdf(QString::fromStdString(request.out), paper); !written) {
         return unreadable(written.error());
     }

@@ -70,6 +70,11 @@ std::vector<NameplateField> wireFields(const Circuit& circuit, const std::vector
         QStringLiteral("bundled"), tr("Loaded wires in its bundle"), kBundled,
         [](const Wire& wire) { return static_cast<double>(wire.bundled); },
         [](Wire& wire, double value) { wire.bundled = static_cast<int>(value + 0.5); });
+    builder.addChoice(
+        QStringLiteral("sheathed"), tr("In a sheath all the way"),
+        {{QStringLiteral("no"), tr("no")}, {QStringLiteral("yes"), tr("yes")}},
+        [](const Wire& wire) { return wire.sheathed ? QStringLiteral("yes") : QStringLiteral("no"); },
+        [](Wire& wire, const QString& id) { wire.sheathed = id == QLatin1String("yes"); });
     addPrice<Builder, Wire>(builder, circuit);
     return builder.take();
 }

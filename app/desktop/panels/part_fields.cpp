@@ -1,6 +1,7 @@
 #include "app/desktop/panels/nameplate_field_builder.h"
 #include "core/parts/document_fields.h"
 #include "core/parts/part_kind.h"
+#include "core/parts/place.h"
 
 #include <algorithm>
 
@@ -66,6 +67,30 @@ void addParameters(Builder& builder, const PartKind& kind) {
     }
 }
 
+/// Where the part is fitted, and what it stands there.
+void addSurroundings(Builder& builder) {
+    std::vector<NameplateField::Option> where{{QString(), tr("not stated")}};
+    for (const VehiclePlace& place : places()) {
+        where.push_back({shown(place.id), shown(place.label)});
+    }
+    builder.addChoice(
+        QStringLiteral("place"), tr("Place in the vehicle"), std::move(where),
+        [](const Part& part) { return shown(part.place); },
+        [](Part& part, const QString& id) { part.place = id.toStdString(); });
+    std::vector<NameplateField::Option> codes{{QString(), tr("not stated")}};
+    for (const std::string_view code : ingressCodes()) {
+        codes.push_back({shown(code), shown(code)});
+    }
+    builder.addChoice(
+        QStringLiteral("ingress"), tr("Protection (IEC 60529)"), std::move(codes),
+        [](const Part& part) { return shown(part.ingress); },
+        [](Part& part, const QString& id) { part.ingress = id.toStdString(); });
+    builder.addQuantity(
+        QStringLiteral("ratedTemperature_K"), tr("Stands surroundings up to"),
+        rangeOf(field::kRatedTemperature), [](const Part& part) { return part.ratedTemperature_K; },
+        [](Part& part, double value) { part.ratedTemperature_K = value; });
+}
+
 void addBookKeeping(Builder& builder, const Circuit& circuit) {
     builder.addQuantity(
         QStringLiteral("price"), tr("Price (%1)").arg(shown(circuit.currency)), rangeOf(field::kPrice),
@@ -89,6 +114,7 @@ std::vector<NameplateField> partFields(const Circuit& circuit, const std::vector
     }
     addChoices(builder, kind);
     addParameters(builder, kind);
+    addSurroundings(builder);
     addBookKeeping(builder, circuit);
     return builder.take();
 }

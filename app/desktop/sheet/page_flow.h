@@ -22,6 +22,7 @@ public:
     void addTable(const SheetTable& table);
     void addBlock(double height, PaintBlock paint);
 
+    double width() const { return m_space.width(); }
     int pageCount() const { return static_cast<int>(m_pages.size()); }
     void paint(QPainter& painter, int page) const;
 

@@ -10,7 +10,8 @@
 namespace pumpwright {
 namespace {
 
-constexpr QRectF kFrame{200, 100, 2670, 1900};
+constexpr double kFilingMargin = 200;
+constexpr double kMargin = 100;
 constexpr double kZoneBorder = 50;
 constexpr double kZone = 500;
 constexpr double kBlockWidth = 1800; // ISO 7200: 180 mm
@@ -19,18 +20,17 @@ constexpr double kStripHeight = 90;
 constexpr double kPadding = 15;
 constexpr double kTableMargin = 60;
 
-void paintCentringMarks(QPainter& painter) {
+void paintCentringMarks(QPainter& painter, const QRectF& frame) {
     constexpr double kInside = 20;
     painter.setPen(sheetPen(SheetLine::Thick));
-    const QPointF centre = kFrame.center();
-    painter.drawLine(QPointF(centre.x(), kFrame.top() - kZoneBorder),
-                     QPointF(centre.x(), kFrame.top() + kInside));
-    painter.drawLine(QPointF(centre.x(), kFrame.bottom() + kZoneBorder),
-                     QPointF(centre.x(), kFrame.bottom()));
-    painter.drawLine(QPointF(kFrame.left() - kZoneBorder, centre.y()),
-                     QPointF(kFrame.left() + kInside, centre.y()));
-    painter.drawLine(QPointF(kFrame.right() + kZoneBorder, centre.y()),
-                     QPointF(kFrame.right() - kInside, centre.y()));
+    const QPointF centre = frame.center();
+    painter.drawLine(QPointF(centre.x(), frame.top() - kZoneBorder),
+                     QPointF(centre.x(), frame.top() + kInside));
+    painter.drawLine(QPointF(centre.x(), frame.bottom() + kZoneBorder), QPointF(centre.x(), frame.bottom()));
+    painter.drawLine(QPointF(frame.left() - kZoneBorder, centre.y()),
+                     QPointF(frame.left() + kInside, centre.y()));
+    painter.drawLine(QPointF(frame.right() + kZoneBorder, centre.y()),
+                     QPointF(frame.right() - kInside, centre.y()));
 }
 
 /// Edges of the zones along one side: whole zones from the centre outwards, the rest at both ends.
@@ -48,10 +48,11 @@ QList<double> zoneEdges(double from, double to) {
     return edges;
 }
 
-void paintZoneNumbers(QPainter& painter) {
-    const QList<double> edges = zoneEdges(kFrame.left(), kFrame.right());
+/// Above the frame, or below it.
+void paintZoneNumbers(QPainter& painter, const QRectF& frame, double top) {
+    const QList<double> edges = zoneEdges(frame.left(), frame.right());
     for (qsizetype i = 0; i + 1 < edges.size(); ++i) {
-        const QRectF box(edges[i], kFrame.top() - kZoneBorder, edges[i + 1] - edges[i], kZoneBorder);
+        const QRectF box(edges[i], top, edges[i + 1] - edges[i], kZoneBorder);
         paintLine(painter, box, QString::number(i + 1), sheetFont(SheetText::Label), Qt::AlignCenter);
         if (i > 0) {
             painter.drawLine(box.topLeft(), box.bottomLeft());
@@ -59,10 +60,11 @@ void paintZoneNumbers(QPainter& painter) {
     }
 }
 
-void paintZoneLetters(QPainter& painter) {
-    const QList<double> edges = zoneEdges(kFrame.top(), kFrame.bottom());
+/// To the right of the frame, or to the left of it.
+void paintZoneLetters(QPainter& painter, const QRectF& frame, double left) {
+    const QList<double> edges = zoneEdges(frame.top(), frame.bottom());
     for (qsizetype i = 0; i + 1 < edges.size(); ++i) {
-        const QRectF box(kFrame.right(), edges[i], kZoneBorder, edges[i + 1] - edges[i]);
+        const QRectF box(left, edges[i], kZoneBorder, edges[i + 1] - edges[i]);
         paintLine(painter, box, QString(QChar(static_cast<char16_t>(u'A' + i))), sheetFont(SheetText::Label),
                   Qt::AlignCenter);
         if (i > 0) {
@@ -106,19 +108,29 @@ QString issueDate(const SheetPaper& paper) {
 
 } // namespace
 
-void paintFrame(QPainter& painter) {
+PageFrame::PageFrame(SheetSize size)
+    : m_size(size),
+      m_frame(QRectF(QPointF(), sheetExtent(size)).adjusted(kFilingMargin, kMargin, -kMargin, -kMargin)) {}
+
+void PageFrame::paintFrame(QPainter& painter) const {
     painter.setPen(sheetPen(SheetLine::Thin));
-    paintZoneNumbers(painter);
-    paintZoneLetters(painter);
+    paintZoneNumbers(painter, m_frame, m_frame.top() - kZoneBorder);
+    paintZoneLetters(painter, m_frame, m_frame.right());
+    const bool allSides = m_size == SheetSize::A3;
+    if (allSides) {
+        paintZoneNumbers(painter, m_frame, m_frame.bottom());
+        paintZoneLetters(painter, m_frame, m_frame.left() - kZoneBorder);
+    }
+    const double other = allSides ? kZoneBorder : 0;
     painter.setBrush(Qt::NoBrush);
-    painter.drawRect(kFrame.adjusted(0, -kZoneBorder, kZoneBorder, 0));
-    paintCentringMarks(painter);
-    painter.drawRect(kFrame);
+    painter.drawRect(m_frame.adjusted(-other, -kZoneBorder, kZoneBorder, other));
+    paintCentringMarks(painter, m_frame);
+    painter.drawRect(m_frame);
 }
 
-void paintTitleBlock(QPainter& painter, const SheetPaper& paper, PageNumber number) {
+void PageFrame::paintTitleBlock(QPainter& painter, const SheetPaper& paper, PageNumber number) const {
     const TitleBlock& title = paper.content.title;
-    const QRectF block(kFrame.right() - kBlockWidth, kFrame.bottom() - kBlockHeight, kBlockWidth,
+    const QRectF block(m_frame.right() - kBlockWidth, m_frame.bottom() - kBlockHeight, kBlockWidth,
                        kBlockHeight);
     paintFields(painter, block.topLeft(), 95,
                 {{QStringLiteral("Legal owner"), text(title.owner), 600},
@@ -141,11 +153,12 @@ void paintTitleBlock(QPainter& painter, const SheetPaper& paper, PageNumber numb
     painter.drawRect(block);
 }
 
-void paintTitleStrip(QPainter& painter, const SheetPaper& paper, PageNumber number) {
+void PageFrame::paintTitleStrip(QPainter& painter, const SheetPaper& paper, PageNumber number) const {
     const TitleBlock& title = paper.content.title;
-    const QPointF at(kFrame.left(), kFrame.bottom() - kStripHeight);
-    paintFields(painter, at, kStripHeight,
-                {{QStringLiteral("Title"), text(title.title), 880},
+    // The title takes what the others leave.
+    const double titleWidth = m_frame.width() - 1790;
+    paintFields(painter, {m_frame.left(), m_frame.bottom() - kStripHeight}, kStripHeight,
+                {{QStringLiteral("Title"), text(title.title), titleWidth},
                  {QStringLiteral("Identification number"), text(title.identification), 380},
                  {QStringLiteral("Revision"), text(title.revision), 160},
                  {QStringLiteral("Date of issue"), issueDate(paper), 250},
@@ -154,20 +167,20 @@ void paintTitleStrip(QPainter& painter, const SheetPaper& paper, PageNumber numb
                  {QStringLiteral("Sheet"), pageText(number), 200}});
 }
 
-QRectF drawingSpace() {
-    return kFrame.adjusted(0, 0, 0, -kBlockHeight);
+QRectF PageFrame::drawingSpace() const {
+    return m_frame.adjusted(0, 0, 0, -kBlockHeight);
 }
 
-QRectF cautionSpace() {
-    return {kFrame.left(), kFrame.bottom() - kBlockHeight, kFrame.width() - kBlockWidth, kBlockHeight};
+QRectF PageFrame::cautionSpace() const {
+    return {m_frame.left(), m_frame.bottom() - kBlockHeight, m_frame.width() - kBlockWidth, kBlockHeight};
 }
 
-QRectF partSpace() {
-    return kFrame.adjusted(kPadding, kPadding, -kPadding, -kStripHeight);
+QRectF PageFrame::partSpace() const {
+    return m_frame.adjusted(kPadding, kPadding, -kPadding, -kStripHeight);
 }
 
-QRectF tableSpace() {
-    return kFrame.adjusted(kTableMargin, kTableMargin, -kTableMargin, -kStripHeight - kTableMargin / 2);
+QRectF PageFrame::tableSpace() const {
+    return m_frame.adjusted(kTableMargin, kTableMargin, -kTableMargin, -kStripHeight - kTableMargin / 2);
 }
 
 } // namespace pumpwright

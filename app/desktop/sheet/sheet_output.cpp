@@ -12,8 +12,30 @@
 namespace pumpwright {
 namespace {
 
-QPageLayout sheetLayout() {
-    return {QPageSize(QPageSize::A4), QPageLayout::Landscape, QMarginsF(0, 0, 0, 0)};
+QPageSize::PageSizeId pageSizeId(SheetSize size) {
+    switch (size) {
+    case SheetSize::A3:
+        return QPageSize::A3;
+    case SheetSize::Letter:
+        return QPageSize::Letter;
+    case SheetSize::A4:
+        break;
+    }
+    return QPageSize::A4;
+}
+
+/// The size that the printer was set to, perhaps in its own dialog; A4 where the sheet has no layout for it.
+SheetSize sizeIn(const QPrinter& printer) {
+    for (const SheetSize size : {SheetSize::A3, SheetSize::Letter}) {
+        if (printer.pageLayout().pageSize().id() == pageSizeId(size)) {
+            return size;
+        }
+    }
+    return SheetSize::A4;
+}
+
+QPageLayout sheetLayout(SheetSize size) {
+    return {QPageSize(pageSizeId(size)), QPageLayout::Landscape, QMarginsF(0, 0, 0, 0)};
 }
 
 tl::unexpected<Error> unwritable(const QString& path, const QString& reason) {
@@ -39,7 +61,7 @@ Result<void> writeSheetPdf(const QString& path, const SheetPaper& paper) {
     const SheetPages pages(paper);
     {
         QPdfWriter writer(&file);
-        writer.setPageLayout(sheetLayout());
+        writer.setPageLayout(sheetLayout(paper.size));
         writer.setResolution(600);
         writer.setTitle(QString::fromStdString(paper.content.title.title));
         writer.setCreator(QStringLiteral("Pumpwright"));
@@ -58,12 +80,14 @@ Result<void> writeSheetPdf(const QString& path, const SheetPaper& paper) {
     return {};
 }
 
-void prepareSheetPrinter(QPrinter& printer) {
+void prepareSheetPrinter(QPrinter& printer, SheetSize size) {
     printer.setFullPage(true);
-    printer.setPageLayout(sheetLayout());
+    printer.setPageLayout(sheetLayout(size));
 }
 
-Result<void> printSheet(QPrinter& printer, const SheetPaper& paper) {
+Result<void> printSheet(QPrinter& printer, SheetPaper paper) {
+    paper.size = sizeIn(printer);
+    prepareSheetPrinter(printer, paper.size);
     const SheetPages pages(paper);
     const int from = printer.fromPage() > 0 ? printer.fromPage() - 1 : 0;
     const int to = printer.toPage() > 0 ? std::min(printer.toPage(), pages.count()) : pages.count();

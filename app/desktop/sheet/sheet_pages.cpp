@@ -5,6 +5,7 @@
 #include "app/desktop/sheet/page_frame.h"
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
+#include "app/desktop/sheet/socket_figure.h"
 
 #include <QPainter>
 
@@ -13,12 +14,58 @@ namespace {
 
 void addNote(PageFlow& flow, const QString& heading, const QString& text) {
     const double headHeight = textHeight(heading, sheetFont(SheetText::Heading), 1e6) + 12;
-    const double height = headHeight + textHeight(text, sheetFont(SheetText::Body), tableSpace().width());
+    const double height = headHeight + textHeight(text, sheetFont(SheetText::Body), flow.width());
     flow.addBlock(height, [heading, text, headHeight](QPainter& painter, const QRectF& box) {
         painter.setPen(Qt::black);
         paintText(painter, box, heading, sheetFont(SheetText::Heading));
         paintText(painter, box.adjusted(0, headHeight, 0, 0), text, sheetFont(SheetText::Body));
     });
+}
+
+/// Sentences under a heading, one line each, after a number or a dash.
+void addList(PageFlow& flow, const QString& heading, const std::vector<std::string>& sentences,
+             const QString& mark) {
+    if (sentences.empty()) {
+        return;
+    }
+    QStringList lines;
+    for (std::size_t i = 0; i < sentences.size(); ++i) {
+        lines.append((mark.contains(QLatin1Char('%')) ? mark.arg(i + 1) : mark) +
+                     QString::fromStdString(sentences[i]));
+    }
+    addNote(flow, heading, lines.join(QLatin1Char('\n')));
+}
+
+void addTables(PageFlow& flow, const std::vector<const SheetTable*>& tables) {
+    for (const SheetTable* table : tables) {
+        if (!table->rows.empty()) {
+            flow.addTable(*table);
+        }
+    }
+}
+
+void addSockets(PageFlow& flow, const std::vector<SocketView>& sockets) {
+    const int perRow = socketsPerRow(flow.width());
+    for (std::size_t first = 0; first < sockets.size(); first += static_cast<std::size_t>(perRow)) {
+        const std::size_t end = std::min(sockets.size(), first + static_cast<std::size_t>(perRow));
+        const std::vector<SocketView> row(sockets.begin() + static_cast<std::ptrdiff_t>(first),
+                                          sockets.begin() + static_cast<std::ptrdiff_t>(end));
+        flow.addBlock(socketRowHeight(row, flow.width()),
+                      [row](QPainter& painter, const QRectF& box) { paintSocketRow(painter, box, row); });
+    }
+}
+
+void addTests(PageFlow& flow, const WiringSheet& content) {
+    if (content.tests.empty()) {
+        return;
+    }
+    addNote(flow, QStringLiteral("Commissioning"),
+            QStringLiteral("In this order; go on only when every reading is right. Readings are those of the "
+                           "simulation, with tolerances; write down what you measure."));
+    addList(flow, QStringLiteral("Stop the tests at once if"), content.stopConditions, QStringLiteral("– "));
+    for (const SheetTable& stage : content.tests) {
+        flow.addTable(stage);
+    }
 }
 
 void addFindings(PageFlow& flow, const SheetPaper& paper) {
@@ -41,47 +88,48 @@ void addFigure(PageFlow& flow, const SheetPaper& paper) {
                   [figure](QPainter& painter, const QRectF& box) { paintDriveFigure(painter, box, figure); });
 }
 
-QRectF overviewSpace() {
+QRectF overviewSpace(const PageFrame& frame) {
     constexpr double kMargin = 30;
-    return drawingSpace().adjusted(kMargin, kMargin, -kMargin, -kMargin);
+    return frame.drawingSpace().adjusted(kMargin, kMargin, -kMargin, -kMargin);
 }
 
-PageFlow flowOf(const SheetPaper& paper) {
+PageFlow flowOf(const SheetPaper& paper, const PageFrame& frame) {
     const WiringSheet& content = paper.content;
-    PageFlow flow(tableSpace());
-    for (const SheetTable* table :
-         {&content.wires, &content.hoses, &content.fuses, &content.setPoints, &content.parts}) {
-        if (!table->rows.empty()) {
-            flow.addTable(*table);
-        }
-    }
+    PageFlow flow(frame.tableSpace());
+    addList(flow, QStringLiteral("How it works"), content.howItWorks, QStringLiteral("%1. "));
+    addTables(flow, {&content.wires, &content.hoses, &content.connections, &content.fuses});
+    addSockets(flow, content.sockets);
+    addTables(flow, {&content.setPoints, &content.parts});
     addFindings(flow, paper);
+    addTests(flow, content);
+    addTables(flow, {&content.faults});
     addFigure(flow, paper);
     const std::vector<std::string> cautions = content.cautions;
-    flow.addBlock(
-        cautionBoxHeight(tableSpace().width(), cautions),
-        [cautions](QPainter& painter, const QRectF& box) { paintCautionBox(painter, box, cautions); });
+    flow.addBlock(cautionBoxHeight(flow.width(), cautions), [cautions](QPainter& painter, const QRectF& box) {
+        paintCautionBox(painter, box, cautions);
+    });
     return flow;
 }
 
 } // namespace
 
 SheetPages::SheetPages(const SheetPaper& paper)
-    : m_paper(paper), m_parts(paper.circuit, overviewSpace(), partSpace()), m_flow(flowOf(paper)) {}
+    : m_paper(paper), m_frame(paper.size),
+      m_parts(paper.circuit, overviewSpace(m_frame), m_frame.partSpace()), m_flow(flowOf(paper, m_frame)) {}
 
 void SheetPages::paintFirstPage(QPainter& painter) const {
     m_parts.paintOverview(painter, m_paper.circuit);
-    paintCautionBox(painter, cautionSpace(), m_paper.content.cautions);
+    paintCautionBox(painter, m_frame.cautionSpace(), m_paper.content.cautions);
 }
 
 void SheetPages::paint(QPainter& painter, int page) const {
     const PageNumber number{page + 1, count()};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    paintFrame(painter);
+    m_frame.paintFrame(painter);
     if (page == 0) {
         paintFirstPage(painter);
-        paintTitleBlock(painter, m_paper, number);
+        m_frame.paintTitleBlock(painter, m_paper, number);
     } else {
         const int part = page - 1;
         if (part < m_parts.count()) {
@@ -89,7 +137,7 @@ void SheetPages::paint(QPainter& painter, int page) const {
         } else {
             m_flow.paint(painter, part - m_parts.count());
         }
-        paintTitleStrip(painter, m_paper, number);
+        m_frame.paintTitleStrip(painter, m_paper, number);
     }
     painter.restore();
 }

@@ -1,12 +1,13 @@
 #pragma once
 
 #include "app/desktop/sheet/page_flow.h"
+#include "app/desktop/sheet/page_frame.h"
 #include "app/desktop/sheet/schematic_parts.h"
 #include "app/desktop/sheet/sheet_paper.h"
 
 namespace pumpwright {
 
-/// The finished pages of a wiring sheet, in sheet units of a tenth of a millimetre on A4 landscape.
+/// The finished pages of a wiring sheet, in sheet units of a tenth of a millimetre.
 class SheetPages {
 public:
     explicit SheetPages(const SheetPaper& paper);
@@ -19,6 +20,7 @@ private:
     void paintFirstPage(QPainter& painter) const;
 
     SheetPaper m_paper;
+    PageFrame m_frame;
     SchematicParts m_parts;
     PageFlow m_flow;
 };

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/sheet/sheet_style.h"
 #include "core/circuit/circuit.h"
 #include "core/sheet/wiring_sheet.h"
 #include "core/simulate/drive.h"
@@ -20,16 +21,16 @@ struct SheetPaper {
     std::shared_ptr<const DriveResult> drive; ///< null: no drive chart
     QString fileName;
     QString printedOn; ///< ISO 8601 calendar date
+    SheetSize size = SheetSize::A4;
 };
 
-/// Writes the sheet as A4 landscape PDF. Needs a QGuiApplication, but no display.
+/// Writes the sheet as PDF on paper of its size. Needs a QGuiApplication, but no display.
 [[nodiscard]] Result<void> writeSheetPdf(const QString& path, const SheetPaper& paper);
 
-/// Prints all pages, or the range that the printer was given. The printer's page size and margins are set
-/// here.
-[[nodiscard]] Result<void> printSheet(QPrinter& printer, const SheetPaper& paper);
+/// Prints all pages, or the range that the printer was given, laid out for the paper that is in it.
+[[nodiscard]] Result<void> printSheet(QPrinter& printer, SheetPaper paper);
 
-/// A4 landscape without margins; the sheet draws its own frame.
-void prepareSheetPrinter(QPrinter& printer);
+/// The given size, without margins; the sheet draws its own frame.
+void prepareSheetPrinter(QPrinter& printer, SheetSize size);
 
 } // namespace pumpwright

@@ -33,6 +33,18 @@ bool isBold(SheetText text) {
 
 } // namespace
 
+QSizeF sheetExtent(SheetSize size) {
+    switch (size) {
+    case SheetSize::A3:
+        return {4200, 2970};
+    case SheetSize::Letter:
+        return {2794, 2159};
+    case SheetSize::A4:
+        break;
+    }
+    return {2970, 2100};
+}
+
 QFont sheetFont(SheetText text) {
     QFont font;
     font.setFamilies({QStringLiteral("DejaVu Sans"), QStringLiteral("Sans Serif")});

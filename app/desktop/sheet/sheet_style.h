@@ -9,7 +9,12 @@ namespace pumpwright {
 // The sheet is laid out in tenths of a millimetre, so that fonts and pens have whole sizes on every device.
 inline constexpr double kUnitsPerInch = 254;
 inline constexpr double kUnitsPerMillimetre = 10;
-inline constexpr QSizeF kA4Landscape{2970, 2100};
+
+/// Paper, always on its side.
+enum class SheetSize { A4, A3, Letter };
+
+/// In sheet units: A4 and A3 after ISO 216, US Letter 11 in by 8½ in.
+QSizeF sheetExtent(SheetSize size);
 
 /// Texts of the sheet. The smallest are 7 pt, the least that is read with ease at arm's length (common
 /// practice, no published source).

@@ -14,6 +14,7 @@ namespace {
 constexpr double kPaddingX = 16;
 constexpr double kPaddingY = 6;
 constexpr double kTitleGap = 12;
+constexpr double kFillIn = 260; ///< a hand's writing of a reading
 
 QStringList texts(const std::vector<std::string>& cells) {
     QStringList list;
@@ -85,7 +86,8 @@ QList<double> sharedWidths(const QList<ColumnWish>& wishes, double width) {
 
 TableLayout::TableLayout(const SheetTable& table, double width)
     : m_title(QString::fromStdString(table.title)), m_head(texts(table.columns)),
-      m_numeric(table.numeric.begin(), table.numeric.end()), m_endsWithTotal(table.endsWithTotal) {
+      m_numeric(table.numeric.begin(), table.numeric.end()), m_endsWithTotal(table.endsWithTotal),
+      m_toFillIn(table.toFillIn) {
     for (const std::vector<std::string>& row : table.rows) {
         m_rows.append(texts(row));
     }
@@ -102,6 +104,11 @@ void TableLayout::fitColumns(double width) {
     double withHeads = 0;
     for (qsizetype column = 0; column < m_head.size(); ++column) {
         wishes.append(wishOf(m_head[column], m_rows, column, m_endsWithTotal));
+        if (m_toFillIn == static_cast<std::size_t>(column)) {
+            wishes.back().least = kFillIn;
+            wishes.back().natural = kFillIn;
+            wishes.back().head = kFillIn;
+        }
         natural += wishes.back().natural;
         withHeads += wishes.back().head;
     }
@@ -143,7 +150,8 @@ double TableLayout::heightOf(const QStringList& cells, bool bold) const {
     for (qsizetype column = 0; column < m_widths.size(); ++column) {
         height = std::max(height, textHeight(cells[column], cellFont(bold), textWidthIn(column)));
     }
-    return height + 2 * kPaddingY;
+    constexpr double kWriting = 60; // 6 mm to write in
+    return std::max(height + 2 * kPaddingY, m_toFillIn && !bold ? kWriting : 0);
 }
 
 void TableLayout::paintTitle(QPainter& painter, QPointF at, bool continued) const {
@@ -160,8 +168,21 @@ void TableLayout::paintHead(QPainter& painter, QPointF at) const {
 
 void TableLayout::paintRow(QPainter& painter, QPointF at, qsizetype row) const {
     paintCells(painter, at, m_rows[row], isTotal(row));
+    paintBoxToFillIn(painter, at, m_rowHeights[row]);
     painter.setPen(sheetPen(SheetLine::Hair));
     painter.drawLine(at + QPointF(0, m_rowHeights[row]), at + QPointF(width(), m_rowHeights[row]));
+}
+
+void TableLayout::paintBoxToFillIn(QPainter& painter, QPointF at, double height) const {
+    if (!m_toFillIn) {
+        return;
+    }
+    const auto column = static_cast<qsizetype>(*m_toFillIn);
+    const double left = std::accumulate(m_widths.begin(), m_widths.begin() + column, 0.0);
+    painter.setPen(sheetPen(SheetLine::Thin));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(at.x() + left, at.y(), m_widths[column], height)
+                         .adjusted(kPaddingX / 2, 4, -kPaddingX / 2, -4));
 }
 
 void TableLayout::paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const {

@@ -6,6 +6,8 @@
 #include <QPointF>
 #include <QStringList>
 
+#include <optional>
+
 class QPainter;
 
 namespace pumpwright {
@@ -32,6 +34,7 @@ private:
     double textWidthIn(qsizetype column) const;
     bool isTotal(qsizetype row) const { return m_endsWithTotal && row == m_rows.size() - 1; }
     double heightOf(const QStringList& cells, bool bold) const;
+    void paintBoxToFillIn(QPainter& painter, QPointF at, double height) const;
     void paintCells(QPainter& painter, QPointF at, const QStringList& cells, bool bold) const;
 
     QString m_title;
@@ -44,6 +47,7 @@ private:
     double m_slack =
         0; ///< of each width: what a column got beyond its need; at the right of numbers it stays free
     bool m_endsWithTotal;
+    std::optional<std::size_t> m_toFillIn;
 };
 
 } // namespace pumpwright

@@ -2,6 +2,7 @@
 #include "tests/app/sheet/pump_circuit.h"
 
 #include <QDir>
+#include <QFile>
 #include <QImage>
 
 #include <nlohmann/json.hpp>
@@ -304,4 +305,34 @@ TEST_CASE("ranges of a spread join to the bytes of the whole", "[console][spread
     CHECK(
         run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--count"), QStringLiteral("3")}).status ==
         0);
+}
+
+TEST_CASE("compare tells what differs, and ends with status 0 only where nothing does",
+          "[console][compare]") {
+    const QString firstTry = QStringLiteral("samples/first-try.pumpwright");
+    const QString putRight = QStringLiteral("samples/put-right.pumpwright");
+    CHECK(run({QStringLiteral("compare"), putRight, putRight}).status == 0);
+    const ProgramRun compared = run({QStringLiteral("compare"), firstTry, putRight});
+    CHECK(compared.status == 1);
+    CHECK(compared.out.contains("F2 fuse"));
+    const ProgramRun json = run({QStringLiteral("compare"), firstTry, putRight, QStringLiteral("--json")});
+    CHECK(json.out.contains("\"movedParts\""));
+    CHECK(run({QStringLiteral("compare"), putRight, QStringLiteral("nowhere.pumpwright")}).status == 3);
+}
+
+TEST_CASE("nets prints each net with its terminals", "[console][tables]") {
+    const ProgramRun nets = run({QStringLiteral("nets"), pumpFile(), QStringLiteral("--csv")});
+    CHECK(nets.status == 0);
+    CHECK(nets.out.contains("K1:30"));
+}
+
+TEST_CASE("schematic and sheet are written in the asked form, and no other is taken", "[console][sheet]") {
+    const QString svg = folder().path(QStringLiteral("circuit.svg"));
+    CHECK(run({QStringLiteral("schematic"), pumpFile(), QStringLiteral("--out"), svg}).status == 0);
+    CHECK(QFile::exists(svg));
+    const QString pdf = folder().path(QStringLiteral("a3.pdf"));
+    const QStringList sheet{QStringLiteral("sheet"), pumpFile(), QStringLiteral("--out"), pdf,
+                            QStringLiteral("--paper")};
+    CHECK(run(sheet + QStringList{QStringLiteral("A3")}).status == 0);
+    CHECK(run(sheet + QStringList{QStringLiteral("A9")}).status == 2);
 }

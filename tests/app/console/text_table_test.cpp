@@ -45,3 +45,9 @@ TEST_CASE("CSV cells are quoted where they must be, as RFC 4180 says", "[console
     CHECK(csvLine({"a,b", "say \"x\"", "two\nlines"}) == "\"a,b\",\"say \"\"x\"\"\",\"two\nlines\"\n");
     CHECK(csvLine({"", ""}) == ",\n");
 }
+
+TEST_CASE("texts that a spreadsheet would run stay texts, numbers and signs stay as they are",
+          "[console][csv]") {
+    CHECK(csvLine({"=1+1", "-1.5", "+2e3", "-", "+"}) == "'=1+1,-1.5,+2e3,-,+\n");
+    CHECK(csvLine({"@a", "-cmd|' /C x'!A0"}) == "'@a,'-cmd|' /C x'!A0\n");
+}

@@ -31,12 +31,16 @@ QString oneLine(const QString& text) {
 /// The sheet of a circuit, driven and checked, as a PDF in a folder that goes with it.
 class PrintedSheet {
 public:
-    explicit PrintedSheet(const Circuit& circuit) {
+    explicit PrintedSheet(const Circuit& circuit, SheetSize size = SheetSize::A4) {
         const auto drive = std::make_shared<const DriveResult>(simulateDrive(circuit));
         const Nets nets = findNets(circuit);
         const auto findings = checkCircuit({circuit, nets, drive.get()});
-        m_paper = {circuit, wiringSheet(circuit, findings, "k7m2q9xd"), drive,
-                   QStringLiteral("van.pumpwright"), QStringLiteral("2026-03-02")};
+        m_paper = {circuit,
+                   withTests(wiringSheet(circuit, findings, "k7m2q9xd"), circuit),
+                   drive,
+                   QStringLiteral("van.pumpwright"),
+                   QStringLiteral("2026-03-02"),
+                   size};
         REQUIRE(writeSheetPdf(path(), m_paper));
     }
 
@@ -123,6 +127,42 @@ TEST_CASE("the sheet is A4 on its side", "[sheet][pdf]") {
     REQUIRE(match.hasMatch());
     CHECK_THAT(match.captured(1).toDouble(), Catch::WithinAbs(841.89, 1.0));
     CHECK_THAT(match.captured(2).toDouble(), Catch::WithinAbs(595.28, 1.0));
+}
+
+TEST_CASE("the sheet is laid out for A3 and for US Letter too", "[sheet][pdf]") {
+    // ISO 216: A3 is 297 mm × 420 mm, which is 841.89 pt × 1190.55 pt. US Letter is 8.5 in × 11 in: 612 pt ×
+    // 792 pt.
+    const std::pair<SheetSize, QSizeF> sizes[] = {{SheetSize::A3, {1190.55, 841.89}},
+                                                  {SheetSize::Letter, {792, 612}}};
+    for (const auto& [size, points] : sizes) {
+        const PrintedSheet sheet(pumpCircuit(), size);
+        const QString info = outputOf(QStringLiteral("pdfinfo"), {sheet.path()});
+        const auto match =
+            QRegularExpression(QStringLiteral("Page size:\\s+([\\d.]+) x ([\\d.]+)")).match(info);
+        REQUIRE(match.hasMatch());
+        CHECK_THAT(match.captured(1).toDouble(), Catch::WithinAbs(points.width(), 1.0));
+        CHECK_THAT(match.captured(2).toDouble(), Catch::WithinAbs(points.height(), 1.0));
+        for (const auto& [id, wire] : sheet.paper().circuit.wires) {
+            CHECK(hasWord(sheet.text(), wire.reference));
+        }
+    }
+}
+
+TEST_CASE("how it works, sockets and every commissioning step are on the sheet", "[sheet][pdf]") {
+    const QString text = oneLine(pumpSheet().text());
+    const WiringSheet& content = pumpSheet().paper().content;
+    for (const std::string& sentence : content.howItWorks) {
+        INFO(sentence);
+        CHECK(text.contains(QString::fromStdString(sentence)));
+    }
+    for (const std::string& condition : content.stopConditions) {
+        CHECK(text.contains(QString::fromStdString(condition)));
+    }
+    CHECK(text.contains(QStringLiteral("Socket of K1 relay")));
+    REQUIRE_FALSE(content.tests.empty());
+    for (const SheetTable& stage : content.tests) {
+        CHECK(text.contains(QString::fromStdString(stage.title)));
+    }
 }
 
 TEST_CASE("all fonts are embedded", "[sheet][pdf]") {

@@ -96,7 +96,7 @@ inline CircuitBuilder switchedLamp(CircuitBuilder::Values lamp = {{"ratedPower_W
                                    CircuitBuilder::Values fuse = {{"rating_A", 10}}, double area_m2 = 2.5e-6,
                                    double length_m = 1) {
     return CircuitBuilder()
-        .part("supply", "G1")
+        .part("supply", "G1", {{"internalResistance_ohm", 0.01}})
         .part("fuse", "F1", fuse)
         .part("hand-switch", "S1", contact)
         .part("lamp", "P1", lamp)

@@ -7,7 +7,7 @@ namespace {
 /// The lamp's switch straight on the battery.
 Circuit unfused() {
     return CircuitBuilder()
-        .part("supply", "G1")
+        .part("supply", "G1", {{"internalResistance_ohm", 0.012}})
         .part("hand-switch", "S1", {{"make_A", 100}})
         .part("lamp", "P1", {{"ratedPower_W", 60}})
         .wire("G1.30", "S1.1", 2.5e-6, 1)

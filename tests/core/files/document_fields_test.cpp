@@ -23,6 +23,10 @@ TEST_CASE("what a file leaves out has the default of the circuit itself", "[file
     CHECK(field::kLimitAmbient.standard == limits.ambient_K);
     CHECK(field::kVoltageDropShare.standard == limits.voltageDropShare);
     CHECK(field::kContinuousFuseShare.standard == limits.continuousFuseShare);
+    CHECK(field::kLowestSupply.standard == limits.lowestSupply_V);
+    CHECK(field::kParked.standard == limits.parked_s);
+    CHECK(field::kDrivenPerYear.standard == limits.drivenPerYear_s);
+    CHECK(field::kRatedTemperature.standard == Part().ratedTemperature_K);
     const DrivePlan plan;
     CHECK(field::kPlanDuration.standard == plan.duration_s);
     CHECK(field::kPlanAmbient.standard == plan.ambient_K);
@@ -62,6 +66,10 @@ TEST_CASE("the published schema has the ranges and defaults that the reader has"
     check("limits", field::kLimitAmbient);
     check("limits", field::kVoltageDropShare);
     check("limits", field::kContinuousFuseShare);
+    check("limits", field::kLowestSupply);
+    check("limits", field::kParked);
+    check("limits", field::kDrivenPerYear);
+    check("part", field::kRatedTemperature);
     check("plan", field::kPlanDuration);
     check("plan", field::kPlanAmbient);
     check("plan", field::kInitialVacuum);

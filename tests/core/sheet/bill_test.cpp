@@ -63,8 +63,9 @@ TEST_CASE("wire is bought by the metre of one gauge, colour and insulation", "[s
     Circuit circuit = pricedCircuit();
     const BillLine& thick = lineWith(billOf(circuit), "W1");
     CHECK(thick.references == std::vector<std::string>{"W1", "W3"});
-    CHECK_THAT(thick.quantity, WithinAbs(3.0, 1e-12));
-    CHECK_THAT(thick.sum, WithinAbs(1.80, 1e-9));
+    // As cut, by hand: 2.4 · 1.05 + 0.1 = 2.62; 0.6 · 1.05 + 0.1 = 0.73; together 3.35; 3.35 · 0.60 = 2.01.
+    CHECK_THAT(thick.quantity, WithinAbs(3.35, 1e-12));
+    CHECK_THAT(thick.sum, WithinAbs(2.01, 1e-9));
 
     circuit.wires.at(WireId{"w3"}).colour = "RD";
     CHECK(lineWith(billOf(circuit), "W1").references == std::vector<std::string>{"W1"});
@@ -72,22 +73,24 @@ TEST_CASE("wire is bought by the metre of one gauge, colour and insulation", "[s
 
 TEST_CASE("sums are rounded line by line and the total is what the printed lines add up to",
           "[sheet][bill]") {
-    // By hand: 2 × 0.35 = 0.70; 3.00 × 0.60 = 1.80; 1.25 × 0.33 = 0.4125 → 0.41; 0.5 × 3.15 = 1.575 → 1.58;
-    // 0.70 + 1.80 + 0.41 + 1.58 = 4.49.
+    // By hand: 2 × 0.35 = 0.70; 3.35 × 0.60 = 2.01; 1.25 · 1.05 + 0.1 = 1.4125, cut to 1.42; 1.42 × 0.33 =
+    // 0.4686 → 0.47; 0.5 × 3.15 = 1.575 → 1.58; 0.70 + 2.01 + 0.47 + 1.58 = 4.76.
     const Bill bill = billOf(pricedCircuit());
-    CHECK_THAT(lineWith(bill, "W2").sum, WithinAbs(0.41, 1e-9));
+    CHECK_THAT(lineWith(bill, "W2").sum, WithinAbs(0.47, 1e-9));
     CHECK_THAT(lineWith(bill, "H1").sum, WithinAbs(1.58, 1e-9));
-    CHECK_THAT(bill.total, WithinAbs(4.49, 1e-9));
+    CHECK_THAT(bill.total, WithinAbs(4.76, 1e-9));
 }
 
 TEST_CASE("a part without a price is counted, not taken for free", "[sheet][bill]") {
     const Bill bill = billOf(pricedCircuit());
     CHECK_FALSE(lineWith(bill, "R3").price.has_value());
-    CHECK(bill.unpriced == 2); // R3, and the line of both reservoirs
+    // R3, both reservoirs, and crimps and sleeves of the sizes for 0.75, 1.5 and 1.5 + 0.75 mm²: of these the
+    // latter two are the same barrel and the same sleeve.
+    CHECK(bill.unpriced == 6);
 
     const SheetTable table = wiringSheet(pricedCircuit(), {}, "").parts;
-    const std::vector<std::string> last{"", "",    "Total", "without 2 lines that no price was entered for",
-                                        "", "EUR", "4.49"};
+    const std::vector<std::string> last{"", "",    "Total", "without 6 lines that no price was entered for",
+                                        "", "EUR", "4.76"};
     CHECK(table.rows.back() == last);
 }
 
@@ -97,6 +100,31 @@ TEST_CASE("a part from a known catalogue entry is called by the entry's title", 
     CHECK(lineWith(billOf(circuit, {{"bleeder", "Bleeder resistor"}}), "R3").description ==
           "Bleeder resistor");
     CHECK(lineWith(billOf(circuit), "R3").description == "Resistor");
+}
+
+TEST_CASE("one barrel and one sleeve are counted where wires meet, a ring for each wire under a nut",
+          "[sheet][bill][making-up]") {
+    // By hand: W1 and W2 each have a ring at X1; both have the barrel at R1:1 in common.
+    const Circuit circuit = CircuitBuilder()
+                                .part("ground", "X1")
+                                .part("resistor", "R1")
+                                .wire("X1.31", "R1.1", 1.5e-6, 1)
+                                .wire("X1.31", "R1.1", 0.75e-6, 1)
+                                .build();
+    const Bill bill = billOf(circuit);
+    const auto count = [&](const std::string& ratings) {
+        double pieces = 0;
+        for (const BillLine& line : bill.lines) {
+            pieces += line.ratings == ratings ? line.quantity : 0;
+        }
+        return pieces;
+    };
+    CHECK_THAT(count("ring M6, for 1.5–2.5 mm²"), WithinAbs(1, 0));
+    CHECK_THAT(count("ring M6, for 0.5–1 mm²"), WithinAbs(1, 0));
+    CHECK_THAT(count("splice, for 1.5–2.5 mm²"), WithinAbs(1, 0));
+    CHECK_THAT(count("6.4 mm before shrinking, 30 mm long"), WithinAbs(1, 0));
+    CHECK_THAT(count("4.8 mm before shrinking, 30 mm long"), WithinAbs(1, 0));
+    CHECK_THAT(count("6.4 mm before shrinking, 60 mm long"), WithinAbs(1, 0));
 }
 
 TEST_CASE("an empty circuit costs nothing", "[sheet][bill]") {

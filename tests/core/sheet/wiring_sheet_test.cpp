@@ -46,18 +46,20 @@ TEST_CASE("the wire table says all that is needed to cut, run and protect a wire
     REQUIRE(table.rows.size() == 4);
     // The gauges nearest to 4, 0.75 and 1.5 mm² are 11 (4.172 mm²), 18 (0.823 mm²) and 15 (1.650 mm²): ASTM
     // B258.
-    CHECK(table.rows[0] ==
-          Row{"W1", "G1 supply", "31", "X1 ground point", "31", "BK", "4", "11", "0.3", "T105", "ground"});
-    CHECK(table.rows[1] ==
-          Row{"W3", "F1 fuse", "2", "P1 lamp", "1", "GYRD", "0.75", "18", "2.5", "T105", "F1"});
-    CHECK(table.rows[3] ==
-          Row{"W10", "G1 supply", "30", "F1 fuse", "1", "BK", "1.5", "15", "0.2", "T105", "none"});
+    // Cut lengths by hand: 0.3 · 1.05 + 0.1 = 0.415 → 0.42; 2.5 · 1.05 + 0.1 = 2.725 → 2.73; 0.2 · 1.05 + 0.1
+    // = 0.31.
+    CHECK(table.rows[0] == Row{"W1", "G1 supply", "31", "ring M6", "X1 ground point", "31", "ring M6", "BK",
+                               "4", "11", "0.3", "0.42", "T105", "ground"});
+    CHECK(table.rows[1] == Row{"W3", "F1 fuse", "2", "blade 6.3", "P1 lamp", "1", "blade 6.3", "GYRD", "0.75",
+                               "18", "2.5", "2.73", "T105", "F1"});
+    CHECK(table.rows[3] == Row{"W10", "G1 supply", "30", "ring M6", "F1 fuse", "1", "blade 6.3", "BK", "1.5",
+                               "15", "0.2", "0.31", "T105", "none"});
 }
 
 TEST_CASE("every row of every table has a cell for each column", "[sheet]") {
     const WiringSheet sheet = wiringSheet(lampCircuit(), {finding("Something.")}, "");
-    for (const SheetTable* table :
-         {&sheet.wires, &sheet.hoses, &sheet.parts, &sheet.fuses, &sheet.setPoints, &sheet.findings}) {
+    for (const SheetTable* table : {&sheet.wires, &sheet.hoses, &sheet.connections, &sheet.parts,
+                                    &sheet.fuses, &sheet.setPoints, &sheet.findings}) {
         INFO(table->title);
         CHECK(table->numeric.size() == table->columns.size());
         CHECK(std::ranges::all_of(table->rows,

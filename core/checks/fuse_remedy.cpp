@@ -1,0 +1,33 @@
+#include "core/checks/fuse_remedy.h"
+
+#include "core/checks/lead_values.h"
+#include "core/checks/protected_wires.h"
+#include "core/checks/remedy_edit.h"
+#include "core/checks/standard_size.h"
+#include "core/checks/wording.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+
+Remedy fuseWithWires(const Survey& survey, const Branch& fuse, double rating_A) {
+    const std::string name = nameOf(survey.circuit(), fuse.part);
+    const std::string text = fmt::format("fuse of {} as {}", amount(rating_A, QuantityKind::Current), name);
+    Edit edit = valueEdit(survey.circuit(), fuse.part, "rating_A", rating_A, "Fit a " + text);
+    std::vector<std::string> wires;
+    for (const WireId& id : protectedWires(survey, fuse)) {
+        Wire wire = survey.circuit().wires.at(id);
+        auto area_m2 = std::optional(wire.area_m2);
+        while (area_m2 && capacity_A(survey, wire, *area_m2) < rating_A) {
+            area_m2 = nextWireArea_m2(*area_m2);
+        }
+        if (area_m2 && *area_m2 > wire.area_m2) {
+            wires.push_back(nameOf(survey.circuit(), id) + " in " + amount(*area_m2, QuantityKind::WireArea));
+            wire.area_m2 = *area_m2;
+            edit.changes.push_back(putWire(id, wire));
+        }
+    }
+    return {"Fit a " + text + (wires.empty() ? "" : ", and lay " + listOf(wires)) + ".", std::move(edit)};
+}
+
+} // namespace pumpwright

@@ -1,0 +1,43 @@
+#include "core/checks/remedy_edit.h"
+#include "core/checks/vacuum_lines.h"
+#include "core/checks/wording.h"
+
+#include <fmt/format.h>
+
+namespace pumpwright {
+namespace {
+
+std::vector<Finding> check(const Rule& rule, const Survey& survey) {
+    const std::map<End, std::size_t> lines = vacuumLines(survey);
+    std::vector<Finding> findings;
+    for (const End& inlet : pumpInlets(survey)) {
+        for (const End& booster : boosterPorts(survey)) {
+            if (lines.at(inlet) != lines.at(booster)) {
+                continue;
+            }
+            const std::string pump = nameOf(survey.circuit(), inlet.part);
+            Finding finding = newFinding(rule);
+            finding.parts = {inlet.part, booster.part};
+            finding.value = 0;
+            finding.limit = 1;
+            finding.what = fmt::format("No check valve lies between {} and {}.", pump,
+                                       nameOf(survey.circuit(), booster.part));
+            finding.why = "When the pump stops, air leaks back through it and the assist is gone in seconds.";
+            finding.remedies = {{"Put a check valve into the hose at " + pump + ".",
+                                 checkValveEdit(survey.circuit(), inlet, "Add a check valve at " + pump)}};
+            findings.push_back(std::move(finding));
+        }
+    }
+    return findings;
+}
+
+} // namespace
+
+extern const Rule kNoCheckValve{"no-check-valve",
+                                "No check valve before the booster",
+                                SignalWord::Warning,
+                                "49 CFR 393.50(b), text of earlier years",
+                                false,
+                                check};
+
+} // namespace pumpwright

@@ -1,0 +1,62 @@
+#include "core/checks/remedy_edit.h"
+#include "core/checks/vacuum_lines.h"
+#include "core/checks/wording.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+bool onLineOf(const std::map<End, std::size_t>& lines, const std::vector<End>& ports, const End& port) {
+    return std::any_of(ports.begin(), ports.end(),
+                       [&](const End& other) { return lines.at(other) == lines.at(port); });
+}
+
+std::vector<Remedy> remedies(const Survey& survey, const End& sensor) {
+    const std::string name = nameOf(survey.circuit(), sensor.part);
+    const std::vector<End> boosters = boosterPorts(survey);
+    std::vector<Remedy> remedies;
+    if (!boosters.empty()) {
+        const auto edit =
+            movedHoseEdit(survey.circuit(), sensor, boosters.front(), "Move " + name + " to the booster");
+        remedies.push_back({"Connect " + name + " between check valve and booster, with a tee.", edit});
+    }
+    remedies.push_back({"Change the hoses so that the check valve lies between pump and switch.", {}});
+    return remedies;
+}
+
+std::vector<Finding> check(const Rule& rule, const Survey& survey) {
+    const std::map<End, std::size_t> lines = vacuumLines(survey);
+    const std::vector<End> pumps = pumpInlets(survey);
+    const std::vector<End> boosters = boosterPorts(survey);
+    std::vector<Finding> findings;
+    for (const End& sensor : sensingPorts(survey)) {
+        if (!onLineOf(lines, pumps, sensor) || onLineOf(lines, boosters, sensor)) {
+            continue;
+        }
+        Finding finding = newFinding(rule);
+        finding.parts = {sensor.part};
+        finding.value = 0;
+        finding.limit = 1;
+        finding.what = fmt::format("{} senses the pump's side of the check valve, not the booster's.",
+                                   nameOf(survey.circuit(), sensor.part));
+        finding.why = "That side loses its vacuum as soon as the pump stops: the pump starts again and "
+                      "again, and the switch knows nothing of the booster.";
+        finding.remedies = remedies(survey, sensor);
+        findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
+} // namespace
+
+extern const Rule kSwitchOnPumpSide{"switch-on-pump-side",
+                                    "Vacuum switch on the wrong side of the check valve",
+                                    SignalWord::Warning,
+                                    "common practice, no published source",
+                                    false,
+                                    check};
+
+} // namespace pumpwright

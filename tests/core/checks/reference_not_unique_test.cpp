@@ -1,0 +1,24 @@
+#include "tests/core/checks/run_rule.h"
+
+using namespace pumpwright;
+
+TEST_CASE("two parts of one name cannot be told apart", "[checks][reference-not-unique]") {
+    Circuit circuit = soundVan().build();
+    CHECK(findings("reference-not-unique", circuit).empty());
+    circuit.parts.at(PartId{"X2"}).reference = "X1";
+    const Finding finding = onlyFinding("reference-not-unique", circuit);
+    CHECK(finding.parts == std::vector<PartId>{{"X1"}, {"X2"}});
+    CHECK(finding.value == Approx(2));
+    CHECK(finding.word == SignalWord::Notice);
+    checkComplete(finding);
+    checkRemedy(circuit, finding);
+    CHECK(afterRemedy(circuit, finding).parts.at(PartId{"X1"}).reference == "X1");
+}
+
+TEST_CASE("a part without a reference is one too many", "[checks][reference-not-unique]") {
+    Circuit circuit = soundVan().build();
+    circuit.parts.at(PartId{"K1"}).reference = "";
+    const Finding finding = onlyFinding("reference-not-unique", circuit);
+    CHECK(finding.what.find("1 part has no reference") != std::string::npos);
+    checkRemedy(circuit, finding);
+}

@@ -1,0 +1,40 @@
+#include "core/files/circuit_file.h"
+#include "tests/core/checks/run_rule.h"
+
+using namespace pumpwright;
+
+// ctest starts the tests in the root of the sources.
+
+namespace {
+
+Circuit sample(const std::string& name) {
+    const auto circuit = readCircuit("samples/" + name + ".pumpwright");
+    REQUIRE(circuit.has_value());
+    return *circuit;
+}
+
+} // namespace
+
+TEST_CASE("the circuit that was put right raises nothing above a notice", "[checks][samples]") {
+    const Circuit circuit = sample("put-right");
+    const DriveResult drive = simulateDrive(circuit);
+    REQUIRE(drive.status == DriveStatus::Finished);
+    for (const Finding& finding : allFindings(circuit, &drive)) {
+        INFO(finding.rule << ": " << finding.what);
+        CHECK(finding.word == SignalWord::Notice);
+    }
+}
+
+TEST_CASE("the first try keeps the faults that it is there to show", "[checks][samples]") {
+    const Circuit circuit = sample("first-try");
+    const DriveResult drive = simulateDrive(circuit);
+    std::set<std::string> raised;
+    for (const Finding& finding : allFindings(circuit, &drive)) {
+        raised.insert(finding.rule);
+    }
+    for (const char* rule : {"coil-without-suppression", "relay-chatter", "wire-over-capacity",
+                             "fuse-larger-than-wire", "unfused-supply-lead", "open-terminal"}) {
+        INFO(rule);
+        CHECK(raised.contains(rule));
+    }
+}
