@@ -315,8 +315,8 @@ TEST_CASE("compare tells what differs, and ends with status 0 only where nothing
     const ProgramRun compared = run({QStringLiteral("compare"), firstTry, putRight});
     CHECK(compared.status == 1);
     CHECK(compared.out.contains("F2 fuse"));
-    const ProgramRun json = run({QStringLiteral("compare"), firstTry, putRight, QStringLiteral("--json")});
-    CHECK(json.out.contains("\"movedParts\""));
+    const ProgramRun asJson = run({QStringLiteral("compare"), firstTry, putRight, QStringLiteral("--json")});
+    CHECK(asJson.out.contains("\"movedParts\""));
     CHECK(run({QStringLiteral("compare"), putRight, QStringLiteral("nowhere.pumpwright")}).status == 3);
 }
 
