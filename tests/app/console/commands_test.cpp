@@ -175,7 +175,7 @@ TEST_CASE("wires and parts print tables for people", "[console][tables]") {
     CHECK(wires.status == 0);
     CHECK(wires.out.contains("W1"));
     CHECK(wires.out.contains("H1"));
-    CHECK(longestLine(wires.out) <= 100);
+    CHECK(longestLine(wires.out) <= 104);
     const ProgramRun parts = run({QStringLiteral("parts"), pumpFile()});
     CHECK(parts.status == 0);
     CHECK(parts.out.contains("Total"));
