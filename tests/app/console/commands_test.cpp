@@ -175,7 +175,7 @@ TEST_CASE("wires and parts print tables for people", "[console][tables]") {
     CHECK(wires.status == 0);
     CHECK(wires.out.contains("W1"));
     CHECK(wires.out.contains("H1"));
-    CHECK(longestLine(wires.out) <= 100);
+    CHECK(longestLine(wires.out) <= 104);
     const ProgramRun parts = run({QStringLiteral("parts"), pumpFile()});
     CHECK(parts.status == 0);
     CHECK(parts.out.contains("Total"));
@@ -261,8 +261,8 @@ TEST_CASE("compare tells what differs, and ends with status 0 only where nothing
     const ProgramRun compared = run({QStringLiteral("compare"), firstTry, putRight});
     CHECK(compared.status == 1);
     CHECK(compared.out.contains("F2 fuse"));
-    const ProgramRun json = run({QStringLiteral("compare"), firstTry, putRight, QStringLiteral("--json")});
-    CHECK(json.out.contains("\"movedParts\""));
+    const ProgramRun asJson = run({QStringLiteral("compare"), firstTry, putRight, QStringLiteral("--json")});
+    CHECK(asJson.out.contains("\"movedParts\""));
     CHECK(run({QStringLiteral("compare"), putRight, QStringLiteral("nowhere.pumpwright")}).status == 3);
 }
 
