@@ -104,8 +104,12 @@ public:
     Features features(const Part& part) const override {
         Features features;
         features.paths = {{"1", "2", false, true}};
-        features.fuse = FuseRating{"1", "2", value(part, "rating_A"), value(part, "breaking_A"),
-                                   value(part, "voltage_V"), fuseType(choice(part, "type"))};
+        features.fuse = FuseRating{"1",
+                                   "2",
+                                   value(part, "rating_A"),
+                                   value(part, "breaking_A"),
+                                   value(part, "voltage_V"),
+                                   fuseType(choice(part, "type"))};
         return features;
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
