@@ -95,8 +95,8 @@ std::string leadsText(const Circuit& circuit, const End& at) {
 SheetTable wireTable(const Circuit& circuit, const std::map<WireId, Protection>& protection) {
     SheetTable table{
         "Wires",
-        {"Wire", "From", "From terminal", "From crimp", "To", "To terminal", "To crimp", "Colour", "mm²", "AWG",
-         "Length m", "Cut m", "Insulation", "Fuse"},
+        {"Wire", "From", "From terminal", "From crimp", "To", "To terminal", "To crimp", "Colour", "mm²",
+         "AWG", "Length m", "Cut m", "Insulation", "Fuse"},
         {false, false, false, false, false, false, false, false, true, true, true, true, false, false},
         {}};
     const EndTexts ends = endTexts(circuit);
