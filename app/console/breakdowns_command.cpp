@@ -72,15 +72,10 @@ Outcome breakdownsCommand(const Request& request) {
     BreakdownOptions options;
     options.pairs = request.pairs;
     const BreakdownStudy study = runBreakdowns(*circuit, options);
-    switch (request.form) {
-    case OutputForm::Json:
+    if (request.form == OutputForm::Json) {
         return {ExitStatus::Fine, breakdownsJson(request, *circuit, study), ""};
-    case OutputForm::Csv:
-        return {ExitStatus::Fine, csvTable(breakdownTable(*circuit, study)), ""};
-    case OutputForm::People:
-        break;
     }
-    return {ExitStatus::Fine, textTable(breakdownTable(*circuit, study)), ""};
+    return {ExitStatus::Fine, tableInForm(breakdownTable(*circuit, study), request.form), ""};
 }
 
 } // namespace pumpwright

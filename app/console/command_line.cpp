@@ -58,7 +58,7 @@ CLI::App* addCommand(CLI::App& app, Request& request, const char* name, const ch
     return command;
 }
 
-void addCommands(CLI::App& app, Request& request, Texts& texts) {
+void addChecking(CLI::App& app, Request& request, Texts& texts) {
     CLI::App* check = addCommand(app, request, "check", "Print what the rules find");
     check
         ->add_option("--at-least", texts.atLeast,
@@ -71,6 +71,12 @@ void addCommands(CLI::App& app, Request& request, Texts& texts) {
     drive->add_option("--every", texts.every, "Time between two rows of --csv")->capture_default_str();
     drive->add_option("--png", request.png, "Also write the drive chart to this image file");
 
+    CLI::App* compare = addCommand(app, request, "compare", "Print what two circuits say differently");
+    compare->add_option("OTHER", request.otherFile, "Circuit file as it is after")->required();
+    addForms(*compare, texts, false);
+}
+
+void addSheets(CLI::App& app, Request& request, Texts& texts) {
     CLI::App* sheet = addCommand(app, request, "sheet", "Write the wiring sheet");
     sheet->add_option("--out", request.out, "PDF file to write")->required();
     sheet->add_option("--paper", request.paper, "A4, A3 or Letter")
@@ -84,11 +90,9 @@ void addCommands(CLI::App& app, Request& request, Texts& texts) {
     addForms(*addCommand(app, request, "parts", "Print the parts list with prices"), texts, true);
     addCommand(app, request, "nets", "Print which terminals are joined")
         ->add_flag("--csv", texts.csv, "Print comma-separated values with a head line");
+}
 
-    CLI::App* compare = addCommand(app, request, "compare", "Print what two circuits say differently");
-    compare->add_option("OTHER", request.otherFile, "Circuit file as it is after")->required();
-    addForms(*compare, texts, false);
-
+void addStudies(CLI::App& app, Request& request, Texts& texts) {
     addForms(*addCommand(app, request, "trials", "Compare the circuit with its trials"), texts, true);
 
     CLI::App* breakdowns = addCommand(app, request, "breakdowns", "Let one thing after the other fail");
@@ -112,7 +116,9 @@ void setUp(CLI::App& app, Request& request, Texts& texts) {
     app.set_version_flag("--version", "pumpwright " PUMPWRIGHT_VERSION);
     app.require_subcommand(0, 1);
     app.add_option("FILE", request.file, "Without a command: the circuit to open in the window");
-    addCommands(app, request, texts);
+    addChecking(app, request, texts);
+    addSheets(app, request, texts);
+    addStudies(app, request, texts);
 }
 
 CommandHelp helpOf(const CLI::App& app, const std::string& name) {

@@ -11,7 +11,7 @@ Outcome netsCommand(const Request& request) {
         return unreadable(circuit.error());
     }
     const SheetTable table = netTable(*circuit);
-    return {ExitStatus::Fine, request.form == OutputForm::Csv ? csvTable(table) : textTable(table), ""};
+    return {ExitStatus::Fine, tableInForm(table, request.form), ""};
 }
 
 } // namespace pumpwright

@@ -51,7 +51,7 @@ Outcome partsCommand(const Request& request) {
         return {ExitStatus::Fine, billJson(request, *circuit, *titles), ""};
     }
     const SheetTable table = wiringSheet(*circuit, {}, "", *titles).parts;
-    return {ExitStatus::Fine, request.form == OutputForm::Csv ? csvTable(table) : textTable(table), ""};
+    return {ExitStatus::Fine, tableInForm(table, request.form), ""};
 }
 
 } // namespace pumpwright

@@ -160,4 +160,8 @@ std::string wrapped(std::string_view text, std::size_t width, std::string_view i
     return result;
 }
 
+std::string tableInForm(const SheetTable& table, OutputForm form) {
+    return form == OutputForm::Csv ? csvTable(table) : textTable(table);
+}
+
 } // namespace pumpwright

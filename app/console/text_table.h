@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/console/request.h"
 #include "core/sheet/wiring_sheet.h"
 
 #include <string>
@@ -18,6 +19,8 @@ std::string textTable(const SheetTable& table);
 /// Head line and rows after RFC 4180, with "\n" at the end of each line. A text that a spreadsheet
 /// would take for a formula gets an apostrophe before it; numbers stay as they are.
 std::string csvTable(const SheetTable& table);
+/// The table for people, or as CSV where that is asked for.
+std::string tableInForm(const SheetTable& table, OutputForm form);
 std::string csvLine(const std::vector<std::string>& cells);
 
 /// Text broken at spaces into lines of at most `width` characters, all but the first after `indent`.
