@@ -82,6 +82,7 @@ void DriveChart::build() {
     m_readoutView->setSelectionMode(QAbstractItemView::SingleSelection);
     m_readoutView->setTabKeyNavigation(false);
     m_readoutView->setShowGrid(false);
+    m_readoutView->setWordWrap(false);
     m_readoutView->setIconSize({22, 12});
     m_readoutView->setCornerButtonEnabled(false);
     nameHeaders(*m_readoutView);
@@ -172,8 +173,8 @@ void DriveChart::fitReadout() {
     const QFontMetrics metrics = fontMetrics();
     const int both = metrics.horizontalAdvance(QStringLiteral(" 88.88 kPa (88.88 inHg) "));
     const int one = metrics.horizontalAdvance(QStringLiteral(" 88.88 inHg "));
-    const int names = metrics.horizontalAdvance(QStringLiteral("A1 delivered")) + 40;
-    const bool room = m_readoutView->width() >= names + both;
+    const int names = metrics.horizontalAdvance(m_readout->longestName()) + 40;
+    const bool room = m_readoutView->viewport()->width() >= names + both;
     m_readout->setBothUnits(room);
     m_readoutView->horizontalHeader()->resizeSection(ReadoutModel::Value, room ? both : one);
 }
@@ -187,6 +188,7 @@ void DriveChart::reload() {
     }
     m_readout->setLanes(lanes, ChartPalette(palette()));
     m_readout->setUnits(m_preferences.vacuumUnits());
+    fitReadout();
     m_pages->setCurrentIndex(lanes.empty() ? 0 : 1);
     m_lanes->showLanes(lanes, m_drive ? m_drive->recording.duration_s : 1, m_preferences.vacuumUnits());
     moveCursor(m_analysis.cursor_s());

@@ -66,6 +66,13 @@ void ReadoutModel::setBothUnits(bool both) {
     }
 }
 
+QString ReadoutModel::longestName() const {
+    const auto longest = std::max_element(m_rows.begin(), m_rows.end(), [](const Row& one, const Row& other) {
+        return one.name.size() < other.name.size();
+    });
+    return longest == m_rows.end() ? QString() : longest->name;
+}
+
 QString ReadoutModel::quantity(double si, QuantityKind kind) const {
     return m_bothUnits ? quantityTextInBothUnits(si, kind, m_units) : quantityText(si, kind, m_units);
 }

@@ -24,6 +24,8 @@ public:
     void setTime(double time_s);
     /// Where there is little room the second unit is left out.
     void setBothUnits(bool both);
+    /// The widest name, to give its column room.
+    QString longestName() const;
     /// All rows in one line, for a screen reader: "A1 booster 61.2 kPa, …"
     QString summary() const;
 
