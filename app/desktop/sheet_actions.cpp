@@ -28,9 +28,11 @@ SheetActions::SheetActions(Document& document, Analysis& analysis, Dialogs& dial
     m_preview->setToolTip(tr("See the wiring sheet before it is printed"));
     m_preview->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
     m_print->setShortcut(QKeySequence::Print);
-    connect(m_preview, &QAction::triggered, this, [this] { whenAnalysed([this] { openPreview(); }); });
-    connect(m_print, &QAction::triggered, this, [this] { whenAnalysed([this] { openPrintDialog(); }); });
-    connect(m_writePdf, &QAction::triggered, this, [this] { whenAnalysed([this] { askAndWritePdf(); }); });
+    connect(m_preview, &QAction::triggered, this,
+            [this] { withPaper([this](const SheetPaper& paper) { openPreview(paper); }); });
+    connect(m_print, &QAction::triggered, this,
+            [this] { withPaper([this](const SheetPaper& paper) { openPrintDialog(paper); }); });
+    connect(m_writePdf, &QAction::triggered, this, &SheetActions::askAndWritePdf);
     connect(m_writeChart, &QAction::triggered, this,
             [this] { whenAnalysed([this] { askAndWriteChart(); }); });
     connect(m_writeDrawing, &QAction::triggered, this, &SheetActions::askAndWriteDrawing);
@@ -55,16 +57,24 @@ QString SheetActions::documentName() const {
     return m_document.path().isEmpty() ? tr("Untitled") : QFileInfo(m_document.path()).completeBaseName();
 }
 
-SheetPaper SheetActions::paper() const {
-    const Circuit& circuit = m_document.circuit();
-    return {
-        circuit,
-        withTests(wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles), circuit),
-        m_analysis.drive(), m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).fileName(),
-        QDate::currentDate().toString(Qt::ISODate)};
+void SheetActions::withPaper(std::function<void(const SheetPaper&)> act) {
+    whenAnalysed([this, act = std::move(act)] {
+        const Circuit& circuit = m_document.circuit();
+        const QString path = m_document.path();
+        SheetPaper paper{circuit,
+                         wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles),
+                         m_analysis.drive(), path.isEmpty() ? QString() : QFileInfo(path).fileName(),
+                         QDate::currentDate().toString(Qt::ISODate)};
+        Q_EMIT message(tr("Simulating the commissioning tests for the sheet…"));
+        m_tester.start([this, act, paper = std::move(paper)]() mutable {
+            paper.content = withTests(std::move(paper.content), paper.circuit);
+            QMetaObject::invokeMethod(
+                this, [act, paper = std::move(paper)] { act(paper); }, Qt::QueuedConnection);
+        });
+    });
 }
 
-void SheetActions::openPreview() {
+void SheetActions::openPreview(const SheetPaper& paper) {
     auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
     prepareSheetPrinter(*printer, SheetSize::A4);
     auto* preview = new QPrintPreviewDialog(printer.get(), &m_window);
@@ -72,16 +82,15 @@ void SheetActions::openPreview() {
     preview->setWindowTitle(tr("Wiring sheet of %1").arg(documentName()));
     preview->resize(m_window.size() * 0.9);
     // The printer has to outlive the preview, and goes with it.
-    connect(preview, &QPrintPreviewDialog::paintRequested, preview,
-            [this, printer, paper = paper()](QPrinter* target) {
-                if (const auto printed = printSheet(*target, paper); !printed) {
-                    m_dialogs.showError(tr("The wiring sheet can't be shown."), printed.error());
-                }
-            });
+    connect(preview, &QPrintPreviewDialog::paintRequested, preview, [this, printer, paper](QPrinter* target) {
+        if (const auto printed = printSheet(*target, paper); !printed) {
+            m_dialogs.showError(tr("The wiring sheet can't be shown."), printed.error());
+        }
+    });
     preview->open();
 }
 
-void SheetActions::openPrintDialog() {
+void SheetActions::openPrintDialog(const SheetPaper& paper) {
     QPrinter printer(QPrinter::HighResolution);
     prepareSheetPrinter(printer, SheetSize::A4);
     printer.setDocName(tr("Wiring sheet of %1").arg(documentName()));
@@ -89,7 +98,7 @@ void SheetActions::openPrintDialog() {
     if (dialog.exec() != QDialog::Accepted) {
         return;
     }
-    if (const auto printed = printSheet(printer, paper()); !printed) {
+    if (const auto printed = printSheet(printer, paper); !printed) {
         m_dialogs.showError(tr("The wiring sheet was not printed."), printed.error());
     }
 }
@@ -108,7 +117,7 @@ void SheetActions::askAndWritePdf() {
         m_dialogs.pathToSave({tr("Write the wiring sheet"), tr("PDF (*.pdf)"), QStringLiteral("pdf"),
                               documentName() + QStringLiteral(".pdf")});
     if (!path.isEmpty()) {
-        report(writeSheetPdf(path, paper()), path);
+        withPaper([this, path](const SheetPaper& paper) { report(writeSheetPdf(path, paper), path); });
     }
 }
 

@@ -3,6 +3,7 @@
 #include "app/desktop/sheet/sheet_paper.h"
 
 #include <QObject>
+#include <QThreadPool>
 
 #include <functional>
 
@@ -38,10 +39,12 @@ Q_SIGNALS:
 
 private:
     void whenAnalysed(std::function<void()> act);
-    SheetPaper paper() const;
+    /// Simulates the commissioning tests on another thread, then hands over the sheet of the circuit as it
+    /// was.
+    void withPaper(std::function<void(const SheetPaper&)> act);
     QString documentName() const;
-    void openPreview();
-    void openPrintDialog();
+    void openPreview(const SheetPaper& paper);
+    void openPrintDialog(const SheetPaper& paper);
     void askAndWritePdf();
     void askAndWriteChart();
     void askAndWriteDrawing();
@@ -57,6 +60,7 @@ private:
     QAction* m_writePdf;
     QAction* m_writeChart;
     QAction* m_writeDrawing;
+    QThreadPool m_tester; ///< last, so that it ends first
 };
 
 } // namespace pumpwright

@@ -109,6 +109,7 @@ TEST_CASE("place, wire, edit and undo by hand; open, save and print a sample", "
     bench.dialogs->path = bench.file("van.pdf");
     actionNamed(bench.window, QStringLiteral("Wiring sheet as PDF…"))->trigger();
     QFile pdf(bench.dialogs->path);
+    REQUIRE(QTest::qWaitFor([&] { return pdf.exists(); }, 60000));
     REQUIRE(pdf.open(QIODevice::ReadOnly));
     CHECK(pdf.read(5) == "%PDF-");
     CHECK(pdf.size() > 20'000);
@@ -133,7 +134,7 @@ TEST_CASE("a sheet asked for while the drive runs waits for the new findings", "
     actionNamed(bench.window, QStringLiteral("Wiring sheet as PDF…"))->trigger();
     CHECK_FALSE(QFile::exists(bench.dialogs->path));
     bench.waitForAnalysis();
-    CHECK(QFile::exists(bench.dialogs->path));
+    CHECK(QTest::qWaitFor([&] { return QFile::exists(bench.dialogs->path); }, 60000));
 }
 
 TEST_CASE("the sheet's preview opens and closes", "[window][sheet]") {
@@ -142,10 +143,12 @@ TEST_CASE("the sheet's preview opens and closes", "[window][sheet]") {
     bench.waitForAnalysis();
     actionNamed(bench.window, QStringLiteral("Wiring sheet…"))->trigger();
     QWidget* preview = nullptr;
-    REQUIRE(QTest::qWaitFor([&] {
-        preview = QApplication::activeModalWidget();
-        return preview != nullptr;
-    }));
+    REQUIRE(QTest::qWaitFor(
+        [&] {
+            preview = QApplication::activeModalWidget();
+            return preview != nullptr;
+        },
+        60000));
     CHECK(preview->windowTitle().contains(QStringLiteral("Wiring sheet")));
     preview->close();
     CHECK(bench.dialogs->errors.isEmpty());
