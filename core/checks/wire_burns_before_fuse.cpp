@@ -110,7 +110,7 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& fuse, const Fau
         const std::string text = fmt::format("Lay {} in {}", name, amount(*area_m2, QuantityKind::WireArea));
         remedies.push_back({text + ".", areaEdit(survey.circuit(), {{fault.wire, *area_m2}}, text)});
     }
-    remedies.push_back({fmt::format("Fit a smaller fuse as {}, or give {} one of its own at its begin.",
+    remedies.push_back({fmt::format("Fit a smaller fuse as {}, or give {} one of its own at its start.",
                                     nameOf(survey.circuit(), fuse.part), name),
                         {}});
     return remedies;

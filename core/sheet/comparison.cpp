@@ -150,22 +150,9 @@ int movedParts(const Circuit& before, const Circuit& after) {
     return moved;
 }
 
-template <class IdType, class Object>
-void addReferences(std::vector<std::string>& references, const std::vector<IdType>& ids,
-                   const std::map<IdType, Object>& objects) {
-    for (const IdType& id : ids) {
-        const auto found = objects.find(id);
-        references.push_back(found == objects.end() ? id.text : found->second.reference);
-    }
-}
-
 /// "WARNING: Wire too thin (W3)": the same finding in both circuits, whatever its numbers.
 std::string findingName(const Circuit& circuit, const Finding& finding) {
-    std::vector<std::string> references;
-    addReferences(references, finding.parts, circuit.parts);
-    addReferences(references, finding.wires, circuit.wires);
-    addReferences(references, finding.hoses, circuit.hoses);
-    return fmt::format("{} ({})", finding.title, joinedReferences(std::move(references)));
+    return fmt::format("{} ({})", finding.title, subjectReferences(circuit, finding));
 }
 
 std::string findingText(const Finding& finding) {

@@ -7,21 +7,9 @@
 namespace pumpwright {
 namespace {
 
-template <class IdType, class Object>
-void addReferences(std::vector<std::string>& references, const std::vector<IdType>& ids,
-                   const std::map<IdType, Object>& objects) {
-    for (const IdType& id : ids) {
-        const auto found = objects.find(id);
-        references.push_back(found == objects.end() ? id.text : found->second.reference);
-    }
-}
-
 std::string subjectsText(const Circuit& circuit, const Finding& finding) {
-    std::vector<std::string> references;
-    addReferences(references, finding.parts, circuit.parts);
-    addReferences(references, finding.wires, circuit.wires);
-    addReferences(references, finding.hoses, circuit.hoses);
-    return references.empty() ? kNothing : joinedReferences(std::move(references));
+    const std::string references = subjectReferences(circuit, finding);
+    return references.empty() ? kNothing : references;
 }
 
 std::string stateText(const Finding& finding) {

@@ -41,6 +41,15 @@ bool isCapital(char c) {
     return c >= 'A' && c <= 'Z';
 }
 
+template <class IdType, class Object>
+void addReferences(std::vector<std::string>& references, const std::vector<IdType>& ids,
+                   const std::map<IdType, Object>& objects) {
+    for (const IdType& id : ids) {
+        const auto found = objects.find(id);
+        references.push_back(found == objects.end() ? id.text : found->second.reference);
+    }
+}
+
 } // namespace
 
 bool referenceBefore(std::string_view a, std::string_view b) {
@@ -71,6 +80,14 @@ std::string partName(const Circuit& circuit, const PartId& id) {
         return id.text;
     }
     return fmt::format("{} {}", found->second.reference, lowerFirst(kindOf(found->second).title()));
+}
+
+std::string subjectReferences(const Circuit& circuit, const Finding& finding) {
+    std::vector<std::string> references;
+    addReferences(references, finding.parts, circuit.parts);
+    addReferences(references, finding.wires, circuit.wires);
+    addReferences(references, finding.hoses, circuit.hoses);
+    return joinedReferences(std::move(references));
 }
 
 std::string joinedReferences(std::vector<std::string> references) {

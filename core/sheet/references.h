@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/checks/finding.h"
 #include "core/circuit/circuit.h"
 
 #include <string>
@@ -19,5 +20,8 @@ std::string lowerFirst(std::string_view label);
 
 /// References of parts, wires and hoses in the order of referenceBefore(), joined by ", ".
 std::string joinedReferences(std::vector<std::string> references);
+
+/// What a finding is about: "K1, W3". Empty where it is about the whole circuit.
+std::string subjectReferences(const Circuit& circuit, const Finding& finding);
 
 } // namespace pumpwright
