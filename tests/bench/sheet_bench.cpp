@@ -8,7 +8,7 @@
 #include <QGuiApplication>
 #include <QTemporaryDir>
 
-#include <cstdio>
+#include <fmt/core.h>
 
 using namespace pumpwright;
 
@@ -54,10 +54,9 @@ void measure(const Circuit& circuit) {
     paper.content = withTests(paper.content, circuit);
     const qint64 content = clock.elapsed();
     const bool written = writeSheetPdf(folder.filePath(QStringLiteral("sheet.pdf")), paper).has_value();
-    std::printf("%4zu parts, %4zu wires: tables %lld ms, simulated tests %lld ms, PDF %lld ms%s\n",
-                circuit.parts.size(), circuit.wires.size(), static_cast<long long>(plain),
-                static_cast<long long>(content - plain), static_cast<long long>(clock.elapsed() - content),
-                written ? "" : " (not written)");
+    fmt::print("{:4} parts, {:4} wires: tables {} ms, simulated tests {} ms, PDF {} ms{}\n",
+               circuit.parts.size(), circuit.wires.size(), plain, content - plain, clock.elapsed() - content,
+               written ? "" : " (not written)");
 }
 
 } // namespace
@@ -66,7 +65,7 @@ int main(int argc, char** argv) {
     const QGuiApplication application(argc, argv);
     const Result<Circuit> circuit = readCircuit(argc > 1 ? argv[1] : "samples/put-right.pumpwright");
     if (!circuit) {
-        std::puts(circuit.error().text.c_str());
+        fmt::print("{}\n", circuit.error().text);
         return 1;
     }
     for (const std::size_t parts : {19U, 31U, 201U}) {
