@@ -106,6 +106,13 @@ TEST_CASE("place, wire, edit and undo by hand; open, save and print a sample", "
     actionNamed(bench.window, QStringLiteral("Save"))->trigger();
     REQUIRE(readCircuit(bench.dialogs->path.toStdString()));
 
+    const Circuit saved = circuit;
+    actionNamed(bench.window, QStringLiteral("New"))->trigger();
+    REQUIRE(circuit.parts.empty());
+    actionNamed(bench.window, QStringLiteral("Open…"))->trigger();
+    CHECK(circuit == saved);
+    bench.waitForAnalysis();
+
     bench.dialogs->path = bench.file("van.pdf");
     actionNamed(bench.window, QStringLiteral("Wiring sheet as PDF…"))->trigger();
     QFile pdf(bench.dialogs->path);
