@@ -18,7 +18,7 @@ Circuit at(double ambient_K, double supply_V) {
 } // namespace
 
 TEST_CASE("a coil of 85 °C that pulls in at 7.2 V cold needs 9.04 V and a tenth more",
-          "[checks][coil-pull-in-margin]") {
+          "[checks][coil-pull-in-margin][raises][near-miss][at-limit]") {
     // AC 43.13-1B par. 11-66: R(T) = R20·(234.5 + T)/254.5; Caltrans 8.3: 110 %. 55 °C and 30 K of own heat.
     const double needs_V = 1.1 * 7.2 * (234.5 + 85) / 254.5;
     CHECK(findings("coil-pull-in-margin", at(328.15, 1.002 * needs_V)).empty());

@@ -16,7 +16,7 @@ DriveResult switchedOff(double spike_V) {
 } // namespace
 
 TEST_CASE("a coil with nothing across it makes a spike as far as the gap stands it",
-          "[checks][coil-without-suppression]") {
+          "[checks][coil-without-suppression][raises]") {
     const Circuit circuit = soundVan({}).build();
     const Finding finding = onlyFinding("coil-without-suppression", circuit);
     CHECK(finding.word == SignalWord::Caution);
@@ -43,7 +43,7 @@ TEST_CASE("with much stray capacitance the closed form gives the spike",
 }
 
 TEST_CASE("the drive's own spike counts where the coil was switched off in it",
-          "[checks][coil-without-suppression]") {
+          "[checks][coil-without-suppression][at-limit]") {
     const Circuit circuit = soundVan({}).build();
     const DriveResult above = switchedOff(101);
     const Finding finding = onlyFinding("coil-without-suppression", circuit, &above);
@@ -67,7 +67,8 @@ TEST_CASE("a drive in which the coil stays on says nothing about its spike",
     CHECK(onlyFinding("coil-without-suppression", soundVan({}).build(), &drive).value == Approx(327));
 }
 
-TEST_CASE("diode, resistor or capacitor across the coil suppress it", "[checks][coil-without-suppression]") {
+TEST_CASE("diode, resistor or capacitor across the coil suppress it",
+          "[checks][coil-without-suppression][near-miss]") {
     const auto with = [](const char* kind, const char* one, const char* other) {
         CircuitBuilder builder = soundVan({});
         return builder.part(kind, "Y1")

@@ -10,7 +10,8 @@ Circuit lampOn(double power_W, double least_A) {
 
 } // namespace
 
-TEST_CASE("a contact wants its least current", "[checks][contact-below-minimum-load]") {
+TEST_CASE("a contact wants its least current",
+          "[checks][contact-below-minimum-load][raises][near-miss][at-limit]") {
     // 1 A: data sheets of two power relays.
     CHECK(findings("contact-below-minimum-load", lampOn(12.1, 1)).empty());
     CHECK(findings("contact-below-minimum-load", lampOn(12, 1)).empty());

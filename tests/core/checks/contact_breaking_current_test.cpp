@@ -20,7 +20,8 @@ Circuit pumpOn(double breakInductive_A, double breakResistive_A = 20) {
 
 } // namespace
 
-TEST_CASE("a motor is broken within the inductive rating", "[checks][contact-breaking-current]") {
+TEST_CASE("a motor is broken within the inductive rating",
+          "[checks][contact-breaking-current][raises][near-miss][at-limit]") {
     CHECK(findings("contact-breaking-current", pumpOn(5.6)).empty());
     CHECK(findings("contact-breaking-current", pumpOn(5.5)).empty());
     const Finding finding = onlyFinding("contact-breaking-current", pumpOn(5.4));

@@ -3,7 +3,7 @@
 using namespace pumpwright;
 
 TEST_CASE("a contact may carry its rating by the nameplates and no more",
-          "[checks][contact-continuous-current]") {
+          "[checks][contact-continuous-current][raises][near-miss][at-limit]") {
     const auto rated = [](double rating_A) {
         return switchedLamp({{"ratedPower_W", 60}}, {{"continuous_A", rating_A}, {"make_A", 100}}).build();
     };

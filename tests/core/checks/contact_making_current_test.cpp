@@ -29,7 +29,7 @@ DriveResult closingOn(double peak_A, double peakAfter_s = 0.001) {
 } // namespace
 
 TEST_CASE("a contact may make the inrush on the nameplate up to its rating",
-          "[checks][contact-making-current]") {
+          "[checks][contact-making-current][raises][near-miss][at-limit]") {
     CHECK(findings("contact-making-current", pumpOn(12.1)).empty());
     CHECK(findings("contact-making-current", pumpOn(12)).empty());
     const Finding finding = onlyFinding("contact-making-current", pumpOn(11.9));

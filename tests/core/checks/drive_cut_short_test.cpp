@@ -14,7 +14,7 @@ DriveResult ended(DriveStatus status, double duration_s) {
 
 } // namespace
 
-TEST_CASE("a drive that stopped is a finding that names the part", "[checks][drive-cut-short]") {
+TEST_CASE("a drive that stopped is a finding that names the part", "[checks][drive-cut-short][raises]") {
     const DriveResult drive = ended(DriveStatus::Stopped, 12);
     const Finding finding = onlyFinding("drive-cut-short", soundVan().build(), &drive);
     CHECK(finding.word == SignalWord::Warning);
@@ -24,7 +24,8 @@ TEST_CASE("a drive that stopped is a finding that names the part", "[checks][dri
     checkComplete(finding);
 }
 
-TEST_CASE("a finished, a cancelled and a missing drive are no findings", "[checks][drive-cut-short]") {
+TEST_CASE("a finished, a cancelled and a missing drive are no findings",
+          "[checks][drive-cut-short][near-miss]") {
     const DriveResult finished = ended(DriveStatus::Finished, 60);
     CHECK(findings("drive-cut-short", soundVan().build(), &finished).empty());
     const DriveResult cancelled = ended(DriveStatus::Cancelled, 12);
@@ -33,7 +34,7 @@ TEST_CASE("a finished, a cancelled and a missing drive are no findings", "[check
 }
 
 TEST_CASE("a stop at the very start is reported as one a moment before the end is",
-          "[checks][drive-cut-short]") {
+          "[checks][drive-cut-short][at-limit]") {
     const DriveResult start = ended(DriveStatus::Stopped, 0);
     CHECK(onlyFinding("drive-cut-short", soundVan().build(), &start).value == Approx(0));
     const DriveResult nearEnd = ended(DriveStatus::Stopped, 59.999);

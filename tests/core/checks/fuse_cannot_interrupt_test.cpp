@@ -13,7 +13,7 @@ Circuit onBattery(double resistance_ohm) {
 
 } // namespace
 
-TEST_CASE("blade fuses interrupt 1000 A", "[checks][fuse-cannot-interrupt]") {
+TEST_CASE("blade fuses interrupt 1000 A", "[checks][fuse-cannot-interrupt][raises][near-miss][at-limit]") {
     // ISO 8820-3: breaking capacity 1000 A. 12.65 V, 0.15 m of 2.5 mm², 0.5 m of 6 mm², 2 mΩ of the bolt.
     const double around_ohm = 1.7241e-8 * (0.15 / 2.5e-6 + 0.5 / 6e-6) + 2e-3;
     const double limit_ohm = 12.65 / 1000 - around_ohm;

@@ -16,7 +16,8 @@ Circuit leadOf(double length_m, bool sheathed = false) {
 
 } // namespace
 
-TEST_CASE("a fuse may be 7 in from its source", "[checks][fuse-far-from-source]") {
+TEST_CASE("a fuse may be 7 in from its source",
+          "[checks][fuse-far-from-source][raises][near-miss][at-limit]") {
     // 33 CFR 183.455(b): 7 in along the wire.
     CHECK(findings("fuse-far-from-source", leadOf(6.99 * kInch_m)).empty());
     CHECK(findings("fuse-far-from-source", leadOf(7 * kInch_m)).empty());

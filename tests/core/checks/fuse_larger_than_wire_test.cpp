@@ -28,7 +28,7 @@ TEST_CASE("a fuse of 20 A before 18 AWG in an engine space is 118 % of the wire"
 }
 
 TEST_CASE("up to the wire's capacity a fuse is right, beyond 125 % it is a warning",
-          "[checks][fuse-larger-than-wire]") {
+          "[checks][fuse-larger-than-wire][raises][near-miss][at-limit]") {
     const double limit_A = ampacity_A(0.823e-6, "T105", 323.15, 1);
     CHECK(findings("fuse-larger-than-wire", fused(0.999 * limit_A)).empty());
     CHECK(findings("fuse-larger-than-wire", fused(limit_A)).empty());

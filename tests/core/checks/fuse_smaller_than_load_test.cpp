@@ -11,7 +11,8 @@ Circuit lampOf(double current_A, double rating_A = 10) {
 
 } // namespace
 
-TEST_CASE("a fuse carries four fifths of its rating for long", "[checks][fuse-smaller-than-load]") {
+TEST_CASE("a fuse carries four fifths of its rating for long",
+          "[checks][fuse-smaller-than-load][raises][near-miss][at-limit]") {
     CHECK(findings("fuse-smaller-than-load", lampOf(7.99)).empty());
     CHECK(findings("fuse-smaller-than-load", lampOf(8)).empty());
     const Finding finding = onlyFinding("fuse-smaller-than-load", lampOf(8.01));

@@ -12,7 +12,8 @@ Circuit groundOf(double area_m2) {
 
 } // namespace
 
-TEST_CASE("the way back is no thinner than the way there", "[checks][ground-thinner-than-feed]") {
+TEST_CASE("the way back is no thinner than the way there",
+          "[checks][ground-thinner-than-feed][raises][near-miss][at-limit]") {
     CHECK(findings("ground-thinner-than-feed", groundOf(2.5e-6)).empty());
     CHECK(findings("ground-thinner-than-feed", groundOf(4e-6)).empty());
     CHECK(findings("ground-thinner-than-feed", groundOf(2.46e-6)).empty());

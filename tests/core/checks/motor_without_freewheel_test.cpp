@@ -1,3 +1,4 @@
+#include "core/parts/part_kind.h"
 #include "tests/core/checks/run_rule.h"
 
 using namespace pumpwright;
@@ -26,7 +27,7 @@ Circuit solidState() {
 
 } // namespace
 
-TEST_CASE("a motor on a semiconductor needs a diode across it", "[checks][motor-without-freewheel]") {
+TEST_CASE("a motor on a semiconductor needs a diode across it", "[checks][motor-without-freewheel][raises]") {
     const Circuit circuit = solidState();
     const Finding finding = onlyFinding("motor-without-freewheel", circuit);
     CHECK(finding.parts == std::vector<PartId>{{"K1"}, {"M1"}});
@@ -36,6 +37,25 @@ TEST_CASE("a motor on a semiconductor needs a diode across it", "[checks][motor-
     CHECK(findings("suppression-diode-reversed", afterRemedy(circuit, finding)).empty());
 }
 
-TEST_CASE("a motor on a mechanical contact gets by without", "[checks][motor-without-freewheel]") {
+TEST_CASE("a motor on a mechanical contact gets by without", "[checks][motor-without-freewheel][near-miss]") {
     CHECK(findings("motor-without-freewheel", soundVan().build()).empty());
+}
+
+TEST_CASE("a diode that ends one terminal short of the motor frees nothing",
+          "[checks][motor-without-freewheel][at-limit]") {
+    const auto diodeTo = [](const char* cathode) {
+        Circuit circuit = solidState();
+        circuit.parts.emplace(PartId{"R1"}, newPart(*findPartKind("diode"), "R1", {}));
+        Wire anode;
+        anode.from = endOf("R1.A");
+        anode.to = endOf("M1.-");
+        Wire other;
+        other.from = endOf("R1.K");
+        other.to = endOf(cathode);
+        circuit.wires.emplace(WireId{"d1"}, anode);
+        circuit.wires.emplace(WireId{"d2"}, other);
+        return circuit;
+    };
+    CHECK(findings("motor-without-freewheel", diodeTo("M1.+")).empty());
+    CHECK(findings("motor-without-freewheel", diodeTo("K1.1")).size() == 1);
 }

@@ -2,7 +2,7 @@
 
 using namespace pumpwright;
 
-TEST_CASE("a lamp with both ends on the feed has no return path", "[checks][no-return-path]") {
+TEST_CASE("a lamp with both ends on the feed has no return path", "[checks][no-return-path][raises]") {
     CircuitBuilder builder = switchedLamp();
     const Circuit circuit = builder.part("lamp", "P2").wire("S1.2", "P2.1").wire("P2.2", "S1.2").build();
     const Finding finding = onlyFinding("no-return-path", circuit);
@@ -51,7 +51,7 @@ TEST_CASE("a diode that stands against the feed bars what lies behind it", "[che
 }
 
 TEST_CASE("a zener below the supply's voltage lets current through backwards, one above does not",
-          "[checks][no-return-path]") {
+          "[checks][no-return-path][at-limit]") {
     const auto behindZener = [](double zener_V) {
         return CircuitBuilder()
             .part("supply", "G1")
@@ -111,7 +111,7 @@ TEST_CASE("a long chain of parts is followed to its end", "[checks][no-return-pa
     CHECK(findings("no-return-path", builder.build()).empty());
 }
 
-TEST_CASE("in a sound circuit every way has its return", "[checks][no-return-path]") {
+TEST_CASE("in a sound circuit every way has its return", "[checks][no-return-path][near-miss]") {
     CHECK(findings("no-return-path", soundVan().build()).empty());
     CHECK(findings("no-return-path", switchedLamp().build()).empty());
 }

@@ -2,7 +2,7 @@
 
 using namespace pumpwright;
 
-TEST_CASE("a pump without its ground wire has an open terminal", "[checks][open-terminal]") {
+TEST_CASE("a pump without its ground wire has an open terminal", "[checks][open-terminal][raises]") {
     Circuit circuit = soundVan().build();
     circuit.wires.erase(WireId{"w5"}); // M1.- to X2.31
     const auto found = findings("open-terminal", circuit);
@@ -43,7 +43,7 @@ TEST_CASE("terminals joined at a splice are not open", "[checks][open-terminal]"
 }
 
 TEST_CASE("the spare contact of a changeover relay and a spare plug may stay open",
-          "[checks][open-terminal]") {
+          "[checks][open-terminal][near-miss]") {
     CircuitBuilder builder = soundVan({{"suppression", "diode"}, {"contacts", "changeover"}});
     builder.part("connector", "X8");
     CHECK(findings("open-terminal", builder.build()).empty());
@@ -60,4 +60,17 @@ TEST_CASE("deleting the part takes the open terminal away", "[checks][open-termi
 TEST_CASE("a sound circuit has no open terminal", "[checks][open-terminal]") {
     CHECK(findings("open-terminal", soundVan().build()).empty());
     CHECK(findings("open-terminal", switchedLamp().build()).empty());
+}
+
+TEST_CASE("one wire to another part is enough", "[checks][open-terminal][at-limit]") {
+    const auto joined = [](bool secondEnd) {
+        CircuitBuilder builder;
+        builder.part("resistor", "R1").part("resistor", "R2").wire("R1.1", "R2.1");
+        return (secondEnd ? builder.wire("R1.2", "R2.2") : builder).build();
+    };
+    CHECK(findings("open-terminal", joined(true)).empty());
+    const auto found = findings("open-terminal", joined(false));
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].value == Approx(1));
+    CHECK(found[0].limit == Approx(0));
 }

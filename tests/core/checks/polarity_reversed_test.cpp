@@ -16,7 +16,8 @@ Circuit with(const char* kind, const std::string& toPlus, const std::string& toM
 
 } // namespace
 
-TEST_CASE("buzzer, capacitor, timer and solid-state relay have a plus side", "[checks][polarity-reversed]") {
+TEST_CASE("buzzer, capacitor, timer and solid-state relay have a plus side",
+          "[checks][polarity-reversed][raises][near-miss][at-limit]") {
     struct Case {
         const char* kind;
         const char* plus;

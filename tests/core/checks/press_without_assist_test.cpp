@@ -38,7 +38,8 @@ DriveResult giving(const Circuit& circuit, const std::vector<double>& shares) {
 
 } // namespace
 
-TEST_CASE("a press that gets 95 % of the assist is full", "[checks][press-without-assist]") {
+TEST_CASE("a press that gets 95 % of the assist is full",
+          "[checks][press-without-assist][raises][near-miss][at-limit]") {
     const Circuit circuit = pressedAt({10});
     const DriveResult full = giving(circuit, {1});
     CHECK(findings("press-without-assist", circuit, &full).empty());

@@ -22,7 +22,8 @@ Circuit van() {
 
 } // namespace
 
-TEST_CASE("a pump may run for a minute and no longer", "[checks][pump-never-stops]") {
+TEST_CASE("a pump may run for a minute and no longer",
+          "[checks][pump-never-stops][raises][near-miss][at-limit]") {
     const DriveResult below = running(59.9);
     CHECK(findings("pump-never-stops", van(), &below).empty());
     const DriveResult at = running(60);

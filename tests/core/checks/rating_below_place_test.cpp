@@ -15,7 +15,8 @@ Circuit relayIn(const char* place, double stands_K, const char* ingress) {
 
 } // namespace
 
-TEST_CASE("under the bonnet parts stand 105 °C", "[checks][rating-below-place]") {
+TEST_CASE("under the bonnet parts stand 105 °C",
+          "[checks][rating-below-place][raises][near-miss][at-limit]") {
     // Common practice, no published source.
     CHECK(findings("rating-below-place", relayIn("under-bonnet", 378.2, "")).empty());
     CHECK(findings("rating-below-place", relayIn("under-bonnet", 378.15, "")).empty());

@@ -2,7 +2,8 @@
 
 using namespace pumpwright;
 
-TEST_CASE("two parts of one name cannot be told apart", "[checks][reference-not-unique]") {
+TEST_CASE("two parts of one name cannot be told apart",
+          "[checks][reference-not-unique][raises][near-miss][at-limit]") {
     Circuit circuit = soundVan().build();
     CHECK(findings("reference-not-unique", circuit).empty());
     circuit.parts.at(PartId{"X2"}).reference = "X1";

@@ -16,7 +16,8 @@ DriveResult closing(int count, double period_s, const char* part = "K1") {
 
 } // namespace
 
-TEST_CASE("three closings within two seconds are chatter, two are not", "[checks][relay-chatter]") {
+TEST_CASE("three closings within two seconds are chatter, two are not",
+          "[checks][relay-chatter][raises][near-miss][at-limit]") {
     const Circuit circuit = soundVan().build();
     const DriveResult two = closing(2, 0.5);
     CHECK(findings("relay-chatter", circuit, &two).empty());

@@ -57,6 +57,21 @@ Ids pages() {
     return ids;
 }
 
+/// The tags of every test case of a rule, one after the other.
+std::string tagsOfTests(const std::string& id) {
+    std::string stem = id;
+    std::replace(stem.begin(), stem.end(), '-', '_');
+    const std::string text = textOf("tests/core/checks/" + stem + "_test.cpp");
+    const std::regex testCase(R"re(TEST_CASE\("[^"]+",\s*"(\[[^"]+\])"\))re");
+    std::string tags;
+    for (auto found = std::sregex_iterator(text.begin(), text.end(), testCase);
+         found != std::sregex_iterator(); ++found) {
+        const std::string own = (*found)[1];
+        tags += own.find("[" + id + "]") == std::string::npos ? "" : own;
+    }
+    return tags;
+}
+
 } // namespace
 
 TEST_CASE("every rule is listed once, in a file of its name", "[checks][rules]") {
@@ -68,13 +83,14 @@ TEST_CASE("every rule has its page and no page is without a rule", "[checks][rul
     CHECK(pages() == listedIds());
 }
 
-TEST_CASE("every rule has its tests, and their tag is its id", "[checks][rules]") {
+TEST_CASE("every rule has a circuit that raises it, a near miss and a test at its limit", "[checks][rules]") {
     for (const std::string& id : listedIds()) {
         INFO(id);
-        std::string stem = id;
-        std::replace(stem.begin(), stem.end(), '-', '_');
-        const std::string text = textOf("tests/core/checks/" + stem + "_test.cpp");
-        CHECK(text.find("[" + id + "]") != std::string::npos);
+        const std::string tags = tagsOfTests(id);
+        for (const char* wanted : {"[raises]", "[near-miss]", "[at-limit]"}) {
+            INFO(wanted);
+            CHECK(tags.find(wanted) != std::string::npos);
+        }
     }
 }
 

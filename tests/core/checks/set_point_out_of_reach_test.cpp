@@ -21,7 +21,7 @@ Circuit upTo(double altitude_m, double opens_inHg, double tolerance = 0) {
 } // namespace
 
 TEST_CASE("an 86 % pump reaches 20, 22 and 25 inHg up to 2080, 1300 and 240 m",
-          "[checks][set-point-out-of-reach]") {
+          "[checks][set-point-out-of-reach][raises][near-miss][at-limit]") {
     // A published pump test with a final vacuum of 86 % of ambient, and the atmosphere of ISO 2533.
     struct Row {
         double opens_inHg;

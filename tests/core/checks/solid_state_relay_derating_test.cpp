@@ -34,7 +34,8 @@ Circuit lamp(double power_W) {
 
 } // namespace
 
-TEST_CASE("a relay sold as 60 A carries 12 A into a motor", "[checks][solid-state-relay-derating]") {
+TEST_CASE("a relay sold as 60 A carries 12 A into a motor",
+          "[checks][solid-state-relay-derating][raises][near-miss][at-limit]") {
     // Common practice, no published source.
     CHECK(findings("solid-state-relay-derating", pump(11.9)).empty());
     CHECK(findings("solid-state-relay-derating", pump(12)).empty());

@@ -2,7 +2,8 @@
 
 using namespace pumpwright;
 
-TEST_CASE("a wire from plus to ground is a short without anything closing", "[checks][supply-short]") {
+TEST_CASE("a wire from plus to ground is a short without anything closing",
+          "[checks][supply-short][raises]") {
     CircuitBuilder builder = switchedLamp();
     const Finding finding =
         onlyFinding("supply-short", builder.part("ground", "X9").wire("G1.30", "X9.31").build());
@@ -25,7 +26,8 @@ TEST_CASE("a switch that bridges its lamp is a short when it closes, up to the f
     CHECK(finding.what.find("until F1 opens") != std::string::npos);
 }
 
-TEST_CASE("contacts of one relay that are never closed together make no short", "[checks][supply-short]") {
+TEST_CASE("contacts of one relay that are never closed together make no short",
+          "[checks][supply-short][near-miss]") {
     const auto changeover = [](const char* grounded) {
         CircuitBuilder builder = switchedLamp();
         return builder.part("relay", "K1", {}, {{"contacts", "changeover"}})
@@ -66,7 +68,7 @@ TEST_CASE("the contacts that make the short are tried first among many", "[check
 }
 
 TEST_CASE("a diode in its direction across the supply is a short, against it none",
-          "[checks][supply-short]") {
+          "[checks][supply-short][at-limit]") {
     const auto across = [](const char* plus, const char* minus) {
         return CircuitBuilder()
             .part("supply", "G1")

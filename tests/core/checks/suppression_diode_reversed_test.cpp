@@ -28,7 +28,7 @@ Circuit turnedCoil(const char* suppression) {
 } // namespace
 
 TEST_CASE("a diode with its anode on the fed end of a coil is the wrong way round",
-          "[checks][suppression-diode-reversed]") {
+          "[checks][suppression-diode-reversed][raises][at-limit]") {
     const Circuit circuit = withDiode("A", "K");
     const Finding finding = onlyFinding("suppression-diode-reversed", circuit);
     CHECK(finding.word == SignalWord::Warning);
@@ -55,7 +55,7 @@ TEST_CASE("plus on 85 of a relay with built-in diode is found, and the wires exc
 }
 
 TEST_CASE("a coil with a resistor inside may be wired either way round",
-          "[checks][suppression-diode-reversed]") {
+          "[checks][suppression-diode-reversed][near-miss]") {
     CHECK(findings("suppression-diode-reversed", turnedCoil("resistor")).empty());
     CHECK(findings("suppression-diode-reversed", turnedCoil("none")).empty());
 }

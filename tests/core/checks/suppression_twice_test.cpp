@@ -15,16 +15,17 @@ Circuit withDiodes(CircuitBuilder::Choices relay, int count) {
 
 } // namespace
 
-TEST_CASE("one suppression is enough, built in or outside", "[checks][suppression-twice]") {
+TEST_CASE("one suppression is enough, built in or outside", "[checks][suppression-twice][near-miss]") {
     CHECK(findings("suppression-twice", withDiodes({{"suppression", "diode"}}, 0)).empty());
     CHECK(findings("suppression-twice", withDiodes({}, 1)).empty());
 }
 
-TEST_CASE("a second one is one too many", "[checks][suppression-twice]") {
+TEST_CASE("a second one is one too many", "[checks][suppression-twice][raises][at-limit]") {
     const Circuit circuit = withDiodes({{"suppression", "resistor"}}, 1);
     const Finding finding = onlyFinding("suppression-twice", circuit);
     CHECK(finding.parts == std::vector<PartId>{{"K1"}, {"Y0"}});
     CHECK(finding.value == Approx(2));
+    CHECK(finding.limit == Approx(1)); // and one alone is silent, above
     CHECK(finding.word == SignalWord::Notice);
     checkComplete(finding);
     checkRemedy(circuit, finding);

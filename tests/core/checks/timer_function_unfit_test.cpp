@@ -21,7 +21,7 @@ Circuit withTimer(CircuitBuilder::Choices choices) {
 
 } // namespace
 
-TEST_CASE("a pump wants delay on release", "[checks][timer-function-unfit]") {
+TEST_CASE("a pump wants delay on release", "[checks][timer-function-unfit][raises][near-miss][at-limit]") {
     CHECK(findings("timer-function-unfit", withTimer({{"function", "delay-on-release"}})).empty());
     for (const char* function : {"single-shot", "delay-on-make"}) {
         const Circuit circuit = withTimer({{"function", function}});

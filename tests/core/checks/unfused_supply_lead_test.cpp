@@ -19,7 +19,7 @@ Circuit unfused() {
 } // namespace
 
 TEST_CASE("a load on the battery without a fuse is found, with the wires to it",
-          "[checks][unfused-supply-lead]") {
+          "[checks][unfused-supply-lead][raises]") {
     const Finding finding = onlyFinding("unfused-supply-lead", unfused());
     CHECK(finding.word == SignalWord::Warning);
     CHECK(finding.parts == std::vector<PartId>{{"G1"}, {"P1"}});
@@ -74,7 +74,7 @@ TEST_CASE("a fuse in the return only does not count", "[checks][unfused-supply-l
 }
 
 TEST_CASE("a fuse behind the switch but before the load is near enough to pass",
-          "[checks][unfused-supply-lead]") {
+          "[checks][unfused-supply-lead][near-miss]") {
     const Circuit circuit = CircuitBuilder()
                                 .part("supply", "G1")
                                 .part("hand-switch", "S1")
@@ -90,4 +90,21 @@ TEST_CASE("a fuse behind the switch but before the load is near enough to pass",
 
 TEST_CASE("a sound circuit has every load behind a fuse", "[checks][unfused-supply-lead]") {
     CHECK(findings("unfused-supply-lead", soundVan().build()).empty());
+}
+
+TEST_CASE("one fuse in the lead makes the difference", "[checks][unfused-supply-lead][at-limit]") {
+    const auto over = [](const char* kind, const char* near, const char* far) {
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part(kind, "Y1")
+            .part("lamp", "P1")
+            .wire("G1.30", std::string("Y1.") + near)
+            .wire(std::string("Y1.") + far, "P1.1")
+            .wire("P1.2", "G1.31")
+            .build();
+    };
+    CHECK(findings("unfused-supply-lead", over("fuse", "1", "2")).empty());
+    const Finding finding = onlyFinding("unfused-supply-lead", over("connector", "1a", "1b"));
+    CHECK(finding.value == Approx(0));
+    CHECK(finding.limit == Approx(1));
 }

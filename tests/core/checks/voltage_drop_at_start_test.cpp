@@ -14,7 +14,8 @@ Circuit starting(double inrush_A) {
 
 } // namespace
 
-TEST_CASE("a start may lose 1.2 V in wires and fuse", "[checks][voltage-drop-at-start]") {
+TEST_CASE("a start may lose 1.2 V in wires and fuse",
+          "[checks][voltage-drop-at-start][raises][near-miss][at-limit]") {
     // IEC 60028: 1.7241e-8 Ω·m. 3.65 m of 2.5 mm² and 0.5 m of 6 mm²; a 15 A fuse has 4.8 mΩ.
     const double loop_ohm = 1.7241e-8 * (3.65 / 2.5e-6 + 0.5 / 6e-6) + 4.8e-3;
     const double limit_A = 1.2 / loop_ohm;

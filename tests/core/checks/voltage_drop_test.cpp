@@ -24,7 +24,8 @@ double supplyVoltage_V() {
 
 } // namespace
 
-TEST_CASE("by the nameplates, feed and return may lose the project's share", "[checks][voltage-drop]") {
+TEST_CASE("by the nameplates, feed and return may lose the project's share",
+          "[checks][voltage-drop][raises][near-miss][at-limit]") {
     // ABYC E-11: 10 % for circuits that are not critical.
     const double supply_V = supplyVoltage_V();
     CHECK(findings("voltage-drop", losing(0.0999, supply_V)).empty());

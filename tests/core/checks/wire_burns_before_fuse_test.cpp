@@ -17,7 +17,7 @@ Circuit farLamp(double length_m, double fuse_A, const char* type, double area_m2
 
 } // namespace
 
-TEST_CASE("a short that the fuse clears late burns the wire", "[checks][wire-burns-before-fuse]") {
+TEST_CASE("a short that the fuse clears late burns the wire", "[checks][wire-burns-before-fuse][raises]") {
     const Circuit circuit = farLamp(4, 30, "E");
     const Finding finding = onlyFinding("wire-burns-before-fuse", circuit);
     CHECK(finding.value > finding.limit);
@@ -26,7 +26,8 @@ TEST_CASE("a short that the fuse clears late burns the wire", "[checks][wire-bur
     checkComplete(finding);
 }
 
-TEST_CASE("a 10 A fuse clears a short before 0.5 mm² of PVC burns", "[checks][wire-burns-before-fuse]") {
+TEST_CASE("a 10 A fuse clears a short before 0.5 mm² of PVC burns",
+          "[checks][wire-burns-before-fuse][near-miss]") {
     // k 115 [IEC 60364-4-43]: the wire stands 3306 A²s, a 20 A fuse melts at 520 A²s.
     CHECK(findings("wire-burns-before-fuse", farLamp(2, 10, "C")).empty());
     CHECK(findings("wire-burns-before-fuse", soundVan().build()).empty());
@@ -51,4 +52,20 @@ TEST_CASE("a wire stands (k·S/I)² seconds from 70 to 160 °C", "[checks][wire-
 TEST_CASE("a larger gauge ends the finding", "[checks][wire-burns-before-fuse]") {
     Circuit circuit = farLamp(4, 30, "E", 2.5e-6);
     CHECK(findings("wire-burns-before-fuse", circuit).empty());
+}
+
+TEST_CASE("a wire that stands the short just as long as the fuse takes is safe",
+          "[checks][wire-burns-before-fuse][at-limit]") {
+    // Between the gauges of the other cases lies one at which both times meet.
+    double burns_m2 = 0.5e-6;
+    double stands_m2 = 2.5e-6;
+    while (stands_m2 - burns_m2 > 1e-11) {
+        const double area_m2 = (burns_m2 + stands_m2) / 2;
+        (findings("wire-burns-before-fuse", farLamp(4, 30, "E", area_m2)).empty() ? stands_m2 : burns_m2) =
+            area_m2;
+    }
+    CHECK(findings("wire-burns-before-fuse", farLamp(4, 30, "E", stands_m2)).empty());
+    const Finding finding = onlyFinding("wire-burns-before-fuse", farLamp(4, 30, "E", burns_m2));
+    CHECK(finding.value > finding.limit);
+    CHECK(finding.value == Approx(finding.limit).epsilon(0.001));
 }

@@ -18,7 +18,8 @@ Circuit lampOf(double current_A, double ambient_K) {
 
 } // namespace
 
-TEST_CASE("wire of 14 AWG and 105 °C carries 35 A at 30 °C", "[checks][wire-over-capacity]") {
+TEST_CASE("wire of 14 AWG and 105 °C carries 35 A at 30 °C",
+          "[checks][wire-over-capacity][raises][near-miss]") {
     // 33 CFR 183.425, table 5: 14 AWG, 105 °C, 30 °C: 35 A. The area is rounded to 0.05 %.
     constexpr double k30Celsius_K = 303.15;
     CHECK(findings("wire-over-capacity", lampOf(34.9, k30Celsius_K)).empty());
@@ -38,7 +39,7 @@ TEST_CASE("in an engine space of 50 °C the same wire carries 30 A", "[checks][w
     CHECK(findings("wire-over-capacity", lampOf(29.8, k50Celsius_K)).size() == 4);
 }
 
-TEST_CASE("at the limit itself a wire is not over it", "[checks][wire-over-capacity]") {
+TEST_CASE("at the limit itself a wire is not over it", "[checks][wire-over-capacity][at-limit]") {
     const double limit_A = ampacity_A(k14Awg_m2, "T105", 323.15, 1);
     const Circuit circuit = lampOf(5, 323.15);
     const auto carrying = [](double current_A) {
