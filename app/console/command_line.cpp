@@ -82,6 +82,8 @@ void addSheets(CLI::App& app, Request& request, Texts& texts) {
     sheet->add_option("--paper", request.paper, "A4, A3 or Letter")
         ->capture_default_str()
         ->check(CLI::IsMember({"A4", "A3", "Letter"}));
+    sheet->add_flag("!--without-faults", request.faults,
+                    "Leave out the fault-finding table, for which one thing after the other is let fail");
 
     CLI::App* schematic = addCommand(app, request, "schematic", "Write the schematic alone");
     schematic->add_option("--out", request.out, "File to write: .svg, .png or .pdf")->required();

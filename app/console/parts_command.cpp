@@ -1,7 +1,7 @@
-#include "app/console/catalogue_titles.h"
 #include "app/console/commands.h"
 #include "app/console/error_text.h"
 #include "app/console/json_text.h"
+#include "app/console/price_list.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
 #include "core/sheet/bill.h"
@@ -24,8 +24,8 @@ Json lineJson(const BillLine& line) {
     return json;
 }
 
-std::string billJson(const Request& request, const Circuit& circuit, const CatalogueTitles& titles) {
-    const Bill bill = billOf(circuit, titles);
+std::string billJson(const Request& request, const Circuit& circuit, const PriceList& prices) {
+    const Bill bill = billOf(circuit, prices);
     Json json{{"file", request.file}, {"checkSum", circuitCheckSum(circuit)}, {"currency", circuit.currency}};
     json["lines"] = Json::array();
     for (const BillLine& line : bill.lines) {
@@ -43,14 +43,14 @@ Outcome partsCommand(const Request& request) {
     if (!circuit) {
         return unreadable(circuit.error());
     }
-    const Result<CatalogueTitles> titles = catalogueTitles();
-    if (!titles) {
-        return unreadable(titles.error());
+    const Result<PriceList> prices = priceList();
+    if (!prices) {
+        return unreadable(prices.error());
     }
     if (request.form == OutputForm::Json) {
-        return {ExitStatus::Fine, billJson(request, *circuit, *titles), ""};
+        return {ExitStatus::Fine, billJson(request, *circuit, *prices), ""};
     }
-    const SheetTable table = wiringSheet(*circuit, {}, "", *titles).parts;
+    const SheetTable table = wiringSheet(*circuit, {}, "", *prices).parts;
     return {ExitStatus::Fine, tableInForm(table, request.form), ""};
 }
 

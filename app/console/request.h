@@ -39,6 +39,7 @@ struct Request {
     std::size_t count = 200;                  ///< spread: of cars
     std::string png;                          ///< drive: where the chart goes; empty: nowhere
     std::string out;                          ///< sheet, schematic: where it goes
+    bool faults = true;                       ///< sheet: with the fault-finding table
     std::string paper = "A4";                 ///< sheet: A4, A3 or Letter
 };
 

@@ -2,6 +2,7 @@
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
 #include "app/console/json_text.h"
+#include "app/console/price_list.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
 #include "core/sheet/trial_tables.h"
@@ -23,7 +24,7 @@ Json findingsJson(const TrialOutcome& outcome) {
     return json;
 }
 
-Json outcomeJson(const TrialOutcome& outcome) {
+Json outcomeJson(const TrialOutcome& outcome, const PriceList& prices) {
     const DriveNumbers& numbers = outcome.numbers;
     Json json{{"id", outcome.id},
               {"name", outcome.name},
@@ -39,7 +40,7 @@ Json outcomeJson(const TrialOutcome& outcome) {
     json["pumpStarts"] = numbers.pumpStarts;
     json["pumpRunning_s"] = numbers.pumpRunning_s;
     json["open"] = findingsJson(outcome);
-    json["price"] = billOf(outcome.circuit).total;
+    json["price"] = billOf(outcome.circuit, prices).total;
     json["addedParts"] = Json::array();
     for (const PartId& id : outcome.addedParts) {
         json["addedParts"].push_back(partJson(outcome.circuit, id));
@@ -48,24 +49,24 @@ Json outcomeJson(const TrialOutcome& outcome) {
 }
 
 std::string trialsJson(const Request& request, const Circuit& circuit,
-                       const std::vector<TrialOutcome>& outcomes) {
+                       const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
     Json json{{"file", request.file},
               {"checkSum", circuitCheckSum(circuit)},
               {"currency", circuit.currency},
               {"trials", Json::array()}};
     for (const TrialOutcome& outcome : outcomes) {
-        json["trials"].push_back(outcomeJson(outcome));
+        json["trials"].push_back(outcomeJson(outcome, prices));
     }
     return jsonText(json);
 }
 
 /// One row for each trial with the plain values of the JSON.
-std::string trialsCsv(const std::vector<TrialOutcome>& outcomes) {
+std::string trialsCsv(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
     std::string text;
     for (const TrialOutcome& outcome : outcomes) {
         std::vector<std::string> keys;
         std::vector<std::string> cells;
-        const Json json = outcomeJson(outcome).flatten();
+        const Json json = outcomeJson(outcome, prices).flatten();
         for (const auto& [pointer, value] : json.items()) {
             if (pointer.starts_with("/addedParts")) {
                 continue;
@@ -81,7 +82,7 @@ std::string trialsCsv(const std::vector<TrialOutcome>& outcomes) {
     return text;
 }
 
-std::string trialsText(const std::vector<TrialOutcome>& outcomes) {
+std::string trialsText(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
     constexpr char kLegend[] =
         "A contact chatters where it closes more than twice in 2 s without the plan's doing. Reserve: how\n"
         "many times the plan's hardest press still gets full assist after the drive, with the pump dead.\n"
@@ -89,20 +90,21 @@ std::string trialsText(const std::vector<TrialOutcome>& outcomes) {
     const std::string none =
         outcomes.size() > 1 ? ""
                             : "The circuit holds no trials; this is what it comes to as it is drawn.\n\n";
-    return none + textTable(trialIdeas(outcomes)) + "\n" + textTable(trialResults(outcomes)) + "\n" + kLegend;
+    return none + textTable(trialIdeas(outcomes)) + "\n" + textTable(trialResults(outcomes, prices)) + "\n" +
+           kLegend;
 }
 
-std::string output(const Request& request, const Circuit& circuit,
-                   const std::vector<TrialOutcome>& outcomes) {
+std::string output(const Request& request, const Circuit& circuit, const std::vector<TrialOutcome>& outcomes,
+                   const PriceList& prices) {
     switch (request.form) {
     case OutputForm::Json:
-        return trialsJson(request, circuit, outcomes);
+        return trialsJson(request, circuit, outcomes, prices);
     case OutputForm::Csv:
-        return trialsCsv(outcomes);
+        return trialsCsv(outcomes, prices);
     case OutputForm::People:
         break;
     }
-    return trialsText(outcomes);
+    return trialsText(outcomes, prices);
 }
 
 } // namespace
@@ -112,8 +114,12 @@ Outcome trialsCommand(const Request& request) {
     if (!circuit) {
         return unreadable(circuit.error());
     }
+    const Result<PriceList> prices = priceList();
+    if (!prices) {
+        return unreadable(prices.error());
+    }
     const std::vector<TrialOutcome> outcomes = runTrials(*circuit);
-    Outcome outcome{ExitStatus::Fine, output(request, *circuit, outcomes), ""};
+    Outcome outcome{ExitStatus::Fine, output(request, *circuit, outcomes, *prices), ""};
     for (const TrialOutcome& one : outcomes) {
         if (one.status != DriveStatus::Finished) {
             outcome.status = ExitStatus::Findings;

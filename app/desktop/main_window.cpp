@@ -44,7 +44,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     m_view->setCatalogue(catalogue);
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
     m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
-    m_sheet->setCatalogueTitles(titlesOf(catalogue));
+    m_sheet->setPrices(priceListOf(catalogue));
     buildPanels(catalogue);
     buildFileMenu();
     buildEditMenus();

@@ -62,7 +62,7 @@ void SheetActions::withPaper(std::function<void(const SheetPaper&)> act) {
         const Circuit& circuit = m_document.circuit();
         const QString path = m_document.path();
         SheetPaper paper{circuit,
-                         wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_titles),
+                         wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_prices),
                          m_analysis.drive(), path.isEmpty() ? QString() : QFileInfo(path).fileName(),
                          QDate::currentDate().toString(Qt::ISODate)};
         Q_EMIT message(tr("Simulating the commissioning tests for the sheet…"));

@@ -24,8 +24,8 @@ class SheetActions final : public QObject {
 public:
     SheetActions(Document& document, Analysis& analysis, Dialogs& dialogs, QWidget& window);
 
-    /// What the sheet calls parts from the catalogue.
-    void setCatalogueTitles(const CatalogueTitles& titles) { m_titles = titles; }
+    /// For the parts list.
+    void setPrices(const PriceList& prices) { m_prices = prices; }
 
     QAction& preview() { return *m_preview; }
     QAction& print() { return *m_print; }
@@ -54,7 +54,7 @@ private:
     Analysis& m_analysis;
     Dialogs& m_dialogs;
     QWidget& m_window;
-    CatalogueTitles m_titles;
+    PriceList m_prices;
     QAction* m_preview;
     QAction* m_print;
     QAction* m_writePdf;

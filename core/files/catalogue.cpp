@@ -12,6 +12,7 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace pumpwright {
@@ -26,12 +27,26 @@ constexpr ParameterSpec kWirePrice{"wirePrice_perMetrePerSquareMillimetre",
                                    1e6};
 constexpr ParameterSpec kHosePrice{
     "hosePrice_perMetre", "Price of hose, per metre", QuantityKind::Money, 0, 0, 1e6};
+constexpr ParameterSpec kSmallCrimpPrice{
+    "smallCrimpPrice", "Price of a crimp terminal up to 6 mm²", QuantityKind::Money, 0, 0, 1e6};
+constexpr ParameterSpec kLargeCrimpPrice{
+    "largeCrimpPrice", "Price of a crimp terminal above 6 mm²", QuantityKind::Money, 0, 0, 1e6};
+constexpr ParameterSpec kSleevePrice{
+    "sleevePrice", "Price of a heat-shrink sleeve", QuantityKind::Money, 0, 0, 1e6};
+
+/// Prices of what is no part, and where the catalogue keeps them.
+constexpr std::array kPrices{
+    std::pair{&kWirePrice, &Catalogue::wirePrice_perMetrePerSquareMillimetre},
+    std::pair{&kHosePrice, &Catalogue::hosePrice_perMetre},
+    std::pair{&kSmallCrimpPrice, &Catalogue::smallCrimpPrice},
+    std::pair{&kLargeCrimpPrice, &Catalogue::largeCrimpPrice},
+    std::pair{&kSleevePrice, &Catalogue::sleevePrice},
+};
 
 /// What one file says; what it does not say must not undo what an earlier file said.
 struct CatalogueFile {
     std::optional<std::string> currency;
-    std::optional<double> wirePrice;
-    std::optional<double> hosePrice;
+    std::array<std::optional<double>, kPrices.size()> prices; ///< in the order of kPrices
     std::vector<CatalogueEntry> entries;
 };
 
@@ -113,8 +128,9 @@ CatalogueFile decodedFile(const OrderedJson& tree, ReadFault& fault) {
                                       quotedText(*file.currency)));
         }
     }
-    file.wirePrice = decodedPrice(object, kWirePrice);
-    file.hosePrice = decodedPrice(object, kHosePrice);
+    for (std::size_t i = 0; i < kPrices.size(); ++i) {
+        file.prices.at(i) = decodedPrice(object, *kPrices.at(i).first);
+    }
     object.forEach("entries", [&](const OrderedJson& value, const std::string& pointer) {
         CatalogueEntry entry = decodedEntry(value, pointer, fault);
         const auto same = [&](const CatalogueEntry& other) { return other.id == entry.id; };
@@ -137,9 +153,10 @@ std::optional<Error> added(CatalogueFile file, Catalogue& catalogue, bool first)
             {{}, 0, "/currency"}};
     }
     catalogue.currency = file.currency.value_or(catalogue.currency);
-    catalogue.wirePrice_perMetrePerSquareMillimetre =
-        file.wirePrice.value_or(catalogue.wirePrice_perMetrePerSquareMillimetre);
-    catalogue.hosePrice_perMetre = file.hosePrice.value_or(catalogue.hosePrice_perMetre);
+    for (std::size_t i = 0; i < kPrices.size(); ++i) {
+        double& kept = catalogue.*(kPrices.at(i).second);
+        kept = file.prices.at(i).value_or(kept);
+    }
     for (CatalogueEntry& entry : file.entries) {
         const auto same = std::find_if(catalogue.entries.begin(), catalogue.entries.end(),
                                        [&](const CatalogueEntry& other) { return other.id == entry.id; });
@@ -202,12 +219,13 @@ Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths)
     return catalogue;
 }
 
-CatalogueTitles titlesOf(const Catalogue& catalogue) {
-    CatalogueTitles titles;
+PriceList priceListOf(const Catalogue& catalogue) {
+    PriceList list{
+        {}, catalogue.currency, catalogue.smallCrimpPrice, catalogue.largeCrimpPrice, catalogue.sleevePrice};
     for (const CatalogueEntry& entry : catalogue.entries) {
-        titles[entry.id] = entry.title;
+        list.titles[entry.id] = entry.title;
     }
-    return titles;
+    return list;
 }
 
 Part partFromCatalogue(const CatalogueEntry& entry, std::string reference, GridPoint at) {

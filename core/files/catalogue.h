@@ -27,6 +27,9 @@ struct Catalogue {
     std::vector<CatalogueEntry> entries;
     double wirePrice_perMetrePerSquareMillimetre = 0;
     double hosePrice_perMetre = 0;
+    double smallCrimpPrice = 0; ///< of one crimp terminal for conductors up to 6 mm²
+    double largeCrimpPrice = 0; ///< of one for more
+    double sleevePrice = 0;     ///< of one heat-shrink sleeve
     /// The entry with this id, or nullptr.
     const CatalogueEntry* find(std::string_view id) const;
 };
@@ -36,12 +39,12 @@ struct Catalogue {
 [[nodiscard]] Result<Catalogue> parseCatalogue(std::string_view text, const std::string& fileName = {});
 
 /// The program's own catalogue, which must be there, and after it those of the user's that are there. An
-/// entry of a later file takes the place of an earlier one with the same id; so do a later file's prices per
-/// metre. All are in one currency.
+/// entry of a later file takes the place of an earlier one with the same id; so do a later file's prices of
+/// wire, hose and crimps. All are in one currency.
 [[nodiscard]] Result<Catalogue> readCatalogue(const std::vector<std::filesystem::path>& paths);
 
-/// What the wiring sheet calls the parts that were placed from an entry.
-CatalogueTitles titlesOf(const Catalogue& catalogue);
+/// What the parts list needs to know.
+PriceList priceListOf(const Catalogue& catalogue);
 
 /// A part placed from an entry.
 Part partFromCatalogue(const CatalogueEntry& entry, std::string reference, GridPoint at);

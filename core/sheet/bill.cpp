@@ -30,12 +30,12 @@ void addTo(Lines& lines, const LineKey& key, double quantity, std::string_view u
     line.references.push_back(reference);
 }
 
-Lines partLines(const Circuit& circuit, const CatalogueTitles& titles) {
+Lines partLines(const Circuit& circuit, const PriceList& prices) {
     Lines lines;
     for (const auto& [id, part] : circuit.parts) {
-        const auto title = titles.find(part.catalogue);
+        const auto title = prices.titles.find(part.catalogue);
         const std::string description =
-            title == titles.end() ? std::string(kindOf(part).title()) : title->second;
+            title == prices.titles.end() ? std::string(kindOf(part).title()) : title->second;
         addTo(lines, {description, ratingsText(part), part.price}, 1, "pc", part.reference);
     }
     return lines;
@@ -63,7 +63,8 @@ Lines hoseLines(const Circuit& circuit) {
 }
 
 /// Barrels and sleeves, with the wires they go on; a sleeve goes over every barrel.
-Lines crimpLines(const Circuit& circuit) {
+Lines crimpLines(const Circuit& circuit, const PriceList& prices) {
+    const double known = circuit.currency == prices.currency ? 1 : 0;
     Lines lines;
     for (const Crimp& crimp : crimpsOf(circuit)) {
         std::vector<std::string> wires;
@@ -71,8 +72,10 @@ Lines crimpLines(const Circuit& circuit) {
             wires.push_back(circuit.wires.at(id).reference);
         }
         const std::string on = joinedReferences(std::move(wires));
-        addTo(lines, {"Crimp terminal", crimpOrder(crimp), 0}, 1, "pc", on);
-        addTo(lines, {"Heat-shrink sleeve, lined, 2:1", sleeveOrder(crimp), 0}, 1, "pc", on);
+        const double price = isLarge(crimp) ? prices.largeCrimp : prices.smallCrimp;
+        addTo(lines, {"Crimp terminal", crimpOrder(crimp), known * price}, 1, "pc", on);
+        addTo(lines, {"Heat-shrink sleeve, lined, 2:1", sleeveOrder(crimp), known * prices.sleeve}, 1, "pc",
+              on);
     }
     return lines;
 }
@@ -101,12 +104,12 @@ void append(Bill& bill, Lines lines) {
 
 } // namespace
 
-Bill billOf(const Circuit& circuit, const CatalogueTitles& titles) {
+Bill billOf(const Circuit& circuit, const PriceList& prices) {
     Bill bill;
-    append(bill, partLines(circuit, titles));
+    append(bill, partLines(circuit, prices));
     append(bill, wireLines(circuit));
     append(bill, hoseLines(circuit));
-    append(bill, crimpLines(circuit));
+    append(bill, crimpLines(circuit, prices));
     return bill;
 }
 

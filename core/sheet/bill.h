@@ -27,11 +27,17 @@ struct Bill {
     int unpriced = 0; ///< lines that have none
 };
 
-/// Titles of catalogue entries by their ids.
-using CatalogueTitles = std::map<std::string, std::string>;
+/// What the bill takes from a catalogue. A price of 0 was not entered.
+struct PriceList {
+    std::map<std::string, std::string> titles; ///< of catalogue entries by their ids
+    std::string currency = "EUR";              ///< prices are left out where the circuit is in another
+    double smallCrimp = 0;                     ///< one crimp terminal for conductors up to 6 mm²
+    double largeCrimp = 0;                     ///< one for more
+    double sleeve = 0;                         ///< one heat-shrink sleeve
+};
 
 /// Equal parts share a line, and so do wires of one gauge, colour and insulation and hoses of one diameter. A
-/// part from an entry that `titles` does not know is called by its kind.
-Bill billOf(const Circuit& circuit, const CatalogueTitles& titles = {});
+/// part from an entry that `prices` does not know is called by its kind.
+Bill billOf(const Circuit& circuit, const PriceList& prices = {});
 
 } // namespace pumpwright

@@ -1,6 +1,10 @@
 #include "core/sheet/cells.h"
 
+#include "core/units/constants.h"
+
 #include <fmt/format.h>
+
+#include <cmath>
 
 namespace pumpwright {
 
@@ -15,10 +19,19 @@ std::string numberIn(double si, QuantityKind kind, std::string_view unitSymbol) 
     return text;
 }
 
+double toDigits(double value, int digits) {
+    if (value == 0) {
+        return 0;
+    }
+    const double step = std::pow(10.0, std::floor(std::log10(std::abs(value))) - digits + 1);
+    return std::round(value / step) * step;
+}
+
 std::string settingText(double si, QuantityKind kind) {
     std::string text = formatQuantity(si, kind);
     if (kind == QuantityKind::GaugeVacuum || kind == QuantityKind::PressureDifference) {
-        text += fmt::format(" ({})", formatQuantity(si, kind, "inHg"));
+        text += fmt::format(
+            " ({})", formatQuantity(toDigits(si / kInchOfMercury_Pa, 3) * kInchOfMercury_Pa, kind, "inHg"));
     }
     return text;
 }

@@ -1,10 +1,8 @@
 #include "core/sheet/commissioning.h"
 
 #include "core/checks/drive_reading.h"
-#include "core/nets/nets.h"
 #include "core/parts/part_kind.h"
 #include "core/sheet/references.h"
-#include "core/sheet/test_readings.h"
 #include "core/sheet/test_table.h"
 
 #include <fmt/format.h>
@@ -31,9 +29,9 @@ struct MeasuringPoint {
 
 class Commissioner {
 public:
-    Commissioner(const Circuit& circuit, const Survey& survey)
-        : m_circuit(circuit), m_survey(survey), m_workings(workingsOf(survey)),
-          m_runs(testRunsOf(circuit, m_workings)), m_readings(testReadings(circuit, m_workings, m_runs)) {}
+    Commissioner(const Survey& survey, const StandingTests& tests)
+        : m_circuit(survey.circuit()), m_survey(survey), m_workings(tests.workings), m_runs(tests.runs),
+          m_readings(tests.readings) {}
 
     Commissioning commissioning() &&;
 
@@ -60,9 +58,9 @@ private:
 
     const Circuit& m_circuit;
     const Survey& m_survey;
-    Workings m_workings;
-    TestRuns m_runs;
-    TestReadings m_readings;
+    const Workings& m_workings;
+    const TestRuns& m_runs;
+    const TestReadings& m_readings;
     TestTables m_tables;
 };
 
@@ -195,9 +193,10 @@ void Commissioner::addGroundDrop() {
     const Channel* low = m_runs.pumpDown.terminal(minus);
     if (high != nullptr && low != nullptr) {
         const double drop_V = high->at(m_readings.loaded_s) - low->at(m_readings.loaded_s);
-        m_tables.add({"Pump running", fmt::format("volts from {} to {}", pointName(lead), pointName(minus)),
-                      expectedText(drop_V, kDrop_V, QuantityKind::Voltage),
-                      "paint or rust under a ground ring, a loose nut"});
+        m_tables.add(
+            {"Pump running", fmt::format("volts from {} to {}", pointName(lead), pointName(minus)),
+             "at most " + formatQuantity(std::ceil((drop_V + kDrop_V) * 10) / 10, QuantityKind::Voltage),
+             "paint or rust under a ground ring, a loose nut"});
     }
 }
 
@@ -324,10 +323,8 @@ Commissioning Commissioner::commissioning() && {
 
 } // namespace
 
-Commissioning commissioningOf(const Circuit& circuit) {
-    const Nets nets = findNets(circuit);
-    const Survey survey({circuit, nets, nullptr});
-    return Commissioner(circuit, survey).commissioning();
+Commissioning commissioningOf(const Survey& survey, const StandingTests& tests) {
+    return Commissioner(survey, tests).commissioning();
 }
 
 } // namespace pumpwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/sheet/test_readings.h"
 #include "core/sheet/wiring_sheet.h"
 
 namespace pumpwright {
@@ -13,6 +14,6 @@ struct Commissioning {
 
 /// Expected readings are those of a simulation of the tests; tolerances are common practice, no published
 /// source.
-Commissioning commissioningOf(const Circuit& circuit);
+Commissioning commissioningOf(const Survey& survey, const StandingTests& tests);
 
 } // namespace pumpwright

@@ -1,5 +1,6 @@
 #include "core/parts/part_kind.h"
 #include "core/sheet/cells.h"
+#include "core/sheet/ratings.h"
 #include "core/sheet/references.h"
 #include "core/sheet/tables_p.h"
 
@@ -13,6 +14,9 @@ namespace {
 std::string choicesText(const PartKind& kind, const Part& part) {
     std::vector<std::string_view> labels;
     for (const ChoiceSpec& choice : kind.choices()) {
+        if (isAssumption(choice)) {
+            continue;
+        }
         const std::string_view chosen = kind.choice(part, choice.key);
         const auto option = std::ranges::find(choice.options, chosen, &ChoiceSpec::Option::id);
         labels.push_back(option == choice.options.end() ? chosen : option->label);

@@ -45,10 +45,6 @@ std::string barrelText(double area_m2) {
                                          : fmt::format("for {:g} mm²", fits->to_mm2);
 }
 
-bool isLarge(double area_m2) {
-    return area_m2 > kLargestSmallBarrel_m2 + kHair_m2;
-}
-
 void add(std::vector<Crimp>& crimps, const Circuit& circuit, const End& at,
          const std::vector<WireId>& wires) {
     const Fitting fitting = kindOf(circuit.parts.at(at.part)).features(circuit.parts.at(at.part)).fitting;
@@ -82,12 +78,16 @@ std::vector<Crimp> crimpsOf(const Circuit& circuit) {
     return crimps;
 }
 
+bool isLarge(const Crimp& crimp) {
+    return crimp.area_m2 > kLargestSmallBarrel_m2 + kHair_m2;
+}
+
 std::string crimpName(const Crimp& crimp) {
     switch (crimp.fitting) {
     case Fitting::Blade:
-        return isLarge(crimp.area_m2) ? "blade 9.5" : "blade 6.3";
+        return isLarge(crimp) ? "blade 9.5" : "blade 6.3";
     case Fitting::Stud:
-        return isLarge(crimp.area_m2) ? "ring M8" : "ring M6";
+        return isLarge(crimp) ? "ring M8" : "ring M6";
     case Fitting::Pin:
         return "plug contact";
     case Fitting::Splice:

@@ -25,6 +25,8 @@ struct Crimp {
 /// Every crimp of the circuit, in the order of terminals.
 std::vector<Crimp> crimpsOf(const Circuit& circuit);
 
+/// More than 6 mm² of conductors: the larger sort of terminals.
+bool isLarge(const Crimp& crimp);
 /// "ring M6"
 std::string crimpName(const Crimp& crimp);
 /// "ring M6, for 1.5–2.5 mm²": what a buyer asks for.

@@ -32,8 +32,8 @@ std::string totalNote(const Bill& bill) {
 
 } // namespace
 
-SheetTable partsList(const Circuit& circuit, const CatalogueTitles& titles) {
-    const Bill bill = billOf(circuit, titles);
+SheetTable partsList(const Circuit& circuit, const PriceList& prices) {
+    const Bill bill = billOf(circuit, prices);
     SheetTable table{"Parts list",
                      {"Quantity", "Unit", "Part", "Ratings", "References", "Price " + circuit.currency,
                       "Sum " + circuit.currency},

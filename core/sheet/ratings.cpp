@@ -108,7 +108,7 @@ bool choicesMatter(const Features& features) {
 void addChoices(Texts& texts, const Part& part, const PartKind& kind) {
     for (const ChoiceSpec& choice : kind.choices()) {
         for (const ChoiceSpec::Option& option : choice.options) {
-            if (option.id == kind.choice(part, choice.key)) {
+            if (option.id == kind.choice(part, choice.key) && !isAssumption(choice)) {
                 texts.push_back(fmt::format("{}: {}", lowerFirst(choice.label), option.label));
             }
         }
@@ -116,6 +116,10 @@ void addChoices(Texts& texts, const Part& part, const PartKind& kind) {
 }
 
 } // namespace
+
+bool isAssumption(const ChoiceSpec& choice) {
+    return choice.key == "band" || choice.key == "atStart";
+}
 
 std::string ratingsText(const Part& part) {
     const PartKind& kind = kindOf(part);

@@ -11,7 +11,7 @@ namespace pumpwright {
 SheetTable wireTable(const Circuit& circuit, const std::map<WireId, Protection>& protection);
 SheetTable connectionTable(const Circuit& circuit);
 SheetTable hoseTable(const Circuit& circuit);
-SheetTable partsList(const Circuit& circuit, const CatalogueTitles& titles);
+SheetTable partsList(const Circuit& circuit, const PriceList& prices);
 SheetTable fuseTable(const Circuit& circuit, const std::map<WireId, Protection>& protection);
 SheetTable setPointTable(const Circuit& circuit);
 SheetTable findingTable(const Circuit& circuit, const std::vector<Finding>& findings);

@@ -120,4 +120,11 @@ TestReadings testReadings(const Circuit& circuit, const Workings& workings, cons
     return readings;
 }
 
+StandingTests standingTestsOf(const Survey& survey) {
+    StandingTests tests{workingsOf(survey), {}, {}};
+    tests.runs = testRunsOf(survey.circuit(), tests.workings);
+    tests.readings = testReadings(survey.circuit(), tests.workings, tests.runs);
+    return tests;
+}
+
 } // namespace pumpwright

@@ -22,4 +22,13 @@ struct TestReadings {
 
 TestReadings testReadings(const Circuit& circuit, const Workings& workings, const TestRuns& runs);
 
+/// Who decides about whom, the tests simulated, and what is read in them.
+struct StandingTests {
+    Workings workings;
+    TestRuns runs;
+    TestReadings readings;
+};
+
+StandingTests standingTestsOf(const Survey& survey);
+
 } // namespace pumpwright

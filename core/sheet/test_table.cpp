@@ -7,18 +7,6 @@
 #include <cmath>
 
 namespace pumpwright {
-namespace {
-
-double toDigits(double value, int digits) {
-    if (value == 0) {
-        return 0;
-    }
-    const double step = std::pow(10.0, std::floor(std::log10(std::abs(value))) - digits + 1);
-    return std::round(value / step) * step;
-}
-
-} // namespace
-
 void TestTables::startStage(std::string title) {
     constexpr std::size_t kMeasured = 4;
     m_stages.push_back({std::move(title),

@@ -7,6 +7,7 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <functional>
 
 namespace pumpwright {
 namespace {
@@ -17,7 +18,7 @@ enum class Better { Less, More, Neither };
 struct Measure {
     std::string label;
     Better better;
-    double (*value)(const TrialOutcome&);
+    std::function<double(const TrialOutcome&)> value;
     std::string (*text)(double value);
 };
 
@@ -43,7 +44,7 @@ double openFindings(const TrialOutcome& outcome) {
     return outcome.openFindings[static_cast<std::size_t>(word)];
 }
 
-std::vector<Measure> measures(const std::string& currency) {
+std::vector<Measure> measures(const std::string& currency, const PriceList& prices) {
     return {
         {"Contacts chatter", Better::Less,
          [](const TrialOutcome& one) { return one.numbers.chatters ? 1.0 : 0.0; }, yesOrNo},
@@ -64,7 +65,7 @@ std::vector<Measure> measures(const std::string& currency) {
         {"CAUTION", Better::Less, openFindings<SignalWord::Caution>, count},
         {"NOTICE", Better::Less, openFindings<SignalWord::Notice>, count},
         {fmt::format("Price, {}", currency), Better::Less,
-         [](const TrialOutcome& one) { return billOf(one.circuit).total; }, money},
+         [&prices](const TrialOutcome& one) { return billOf(one.circuit, prices).total; }, money},
     };
 }
 
@@ -126,7 +127,7 @@ SheetTable trialIdeas(const std::vector<TrialOutcome>& outcomes) {
     return table;
 }
 
-SheetTable trialResults(const std::vector<TrialOutcome>& outcomes) {
+SheetTable trialResults(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
     SheetTable table{"Results", {"Result"}, {false}, {}};
     if (outcomes.empty()) {
         return table;
@@ -138,7 +139,7 @@ SheetTable trialResults(const std::vector<TrialOutcome>& outcomes) {
     table.columns.emplace_back("Best");
     table.columns.emplace_back("Worst");
     table.numeric.insert(table.numeric.end(), {false, false});
-    for (const Measure& measure : measures(outcomes.front().circuit.currency)) {
+    for (const Measure& measure : measures(outcomes.front().circuit.currency, prices)) {
         table.rows.push_back(row(measure, outcomes));
     }
     return table;

@@ -12,6 +12,7 @@ std::string trialColumn(std::size_t index);
 SheetTable trialIdeas(const std::vector<TrialOutcome>& outcomes);
 
 /// A row for each result and a column for each trial, then in words which of them are best and worst.
-SheetTable trialResults(const std::vector<TrialOutcome>& outcomes);
+/// `prices` as for billOf().
+SheetTable trialResults(const std::vector<TrialOutcome>& outcomes, const PriceList& prices = {});
 
 } // namespace pumpwright

@@ -2,6 +2,7 @@
 
 #include "core/nets/nets.h"
 #include "core/sheet/commissioning.h"
+#include "core/sheet/fault_table.h"
 #include "core/sheet/how_it_works.h"
 #include "core/sheet/protection.h"
 #include "core/sheet/tables_p.h"
@@ -9,7 +10,7 @@
 namespace pumpwright {
 
 WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum,
-                        const CatalogueTitles& titles) {
+                        const PriceList& prices) {
     const Nets nets = findNets(circuit);
     const auto protection = wireProtection(circuit, nets);
     const Survey survey({circuit, nets, nullptr});
@@ -21,7 +22,7 @@ WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& find
     sheet.hoses = hoseTable(circuit);
     sheet.connections = connectionTable(circuit);
     sheet.sockets = socketViews(circuit);
-    sheet.parts = partsList(circuit, titles);
+    sheet.parts = partsList(circuit, prices);
     sheet.fuses = fuseTable(circuit, protection);
     sheet.setPoints = setPointTable(circuit);
     sheet.findings = findingTable(circuit, findings);
@@ -29,8 +30,12 @@ WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& find
     return sheet;
 }
 
-WiringSheet withTests(WiringSheet sheet, const Circuit& circuit) {
-    Commissioning commissioning = commissioningOf(circuit);
+WiringSheet withTests(WiringSheet sheet, const Circuit& circuit, const BreakdownStudy& study) {
+    const Nets nets = findNets(circuit);
+    const Survey survey({circuit, nets, nullptr});
+    const StandingTests tests = standingTestsOf(survey);
+    Commissioning commissioning = commissioningOf(survey, tests);
+    sheet.faults = faultTable(survey, tests, study);
     sheet.tests = std::move(commissioning.stages);
     sheet.stopConditions = std::move(commissioning.stopConditions);
     return sheet;

@@ -4,6 +4,7 @@
 #include "core/circuit/circuit.h"
 #include "core/sheet/bill.h"
 #include "core/sheet/socket_view.h"
+#include "core/study/breakdowns.h"
 
 #include <optional>
 #include <string>
@@ -18,6 +19,8 @@ struct SheetTable {
     std::vector<std::vector<std::string>> rows;
     bool endsWithTotal = false;                         ///< the last row sums up the others
     std::optional<std::size_t> toFillIn = std::nullopt; ///< the column that is left empty to write in
+    bool groupedByFirst =
+        false; ///< rows with the same first cell belong together; on paper it is printed once
 };
 
 /// What the wiring sheet says, as texts in display units; how it is set out is up to the app.
@@ -35,21 +38,20 @@ struct WiringSheet {
     SheetTable findings;           ///< open ones first, then waived ones with their reasons
     std::vector<SheetTable> tests; ///< commissioning, stage by stage; empty unless withTests() added it
     std::vector<std::string> stopConditions; ///< of the tests
-    SheetTable faults; ///< for the roadside: what breakdowns show and where to look for them
+    SheetTable faults; ///< for the roadside: symptoms and where to measure; filled by withTests()
     std::vector<std::string> cautions;
 };
 
-/// `titles` gives the titles of catalogue entries by id, for the parts list; a part from no known
-/// entry is called by its kind.
+/// `prices` is for the parts list: see billOf().
 WiringSheet wiringSheet(const Circuit& circuit, const std::vector<Finding>& findings, std::string checkSum,
-                        const CatalogueTitles& titles = {});
+                        const PriceList& prices = {});
 
 /// Which terminals wires join, one net a row; terminals that nothing joins are left out.
 SheetTable netTable(const Circuit& circuit);
 
-/// Adds the commissioning steps with what the simulation says should be read. Takes as long as simulating
-/// some ten minutes.
-WiringSheet withTests(WiringSheet sheet, const Circuit& circuit);
+/// Adds the commissioning steps with what the simulation says should be read, and from the study where to
+/// look for what has broken. Takes as long as simulating some ten minutes.
+WiringSheet withTests(WiringSheet sheet, const Circuit& circuit, const BreakdownStudy& study = {});
 
 /// The usual cautions, shown at first start, on the sheet and in the README.
 const std::vector<std::string>& cautions();

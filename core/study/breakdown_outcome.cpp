@@ -121,6 +121,7 @@ private:
     void compareSignal(const PartId& id, const Part& part, const OnTimes& now, const OnTimes& sound) {
         if (const auto at_s = firstDifference(now.spans, sound.spans)) {
             m_outcome.warnedAt_s = std::min(m_outcome.warnedAt_s.value_or(*at_s), *at_s);
+            m_outcome.warned.push_back(id);
             m_outcome.noticed.push_back(fmt::format(
                 "{} {} from {} on", name(id), part.kind == "buzzer" ? "sounds" : "lights", time(*at_s)));
         }
@@ -156,6 +157,7 @@ private:
         for (const auto& [id, part] : m_sound.circuit.parts) {
             if (chatters(plan, m_drive.recording.part(id, probe::kContact)) &&
                 !chatters(plan, m_sound.drive.recording.part(id, probe::kContact))) {
+                m_outcome.chatters.push_back(id);
                 m_outcome.noticed.push_back(name(id) + " chatters");
             }
         }

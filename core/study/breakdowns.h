@@ -32,6 +32,8 @@ struct BreakdownOutcome {
     std::optional<double> lostAt_s;      ///< the first of them
     std::optional<double> warnedAt_s;    ///< a lamp or buzzer begins to differ from the sound drive
     std::vector<std::string> noticed;    ///< by the driver, in plain words: "P1 lights from 31 s"
+    std::vector<PartId> warned;          ///< lamps and buzzers that are on where they are off when sound
+    std::vector<PartId> chatters;        ///< parts whose contact chatters, and does not when sound
     std::vector<PartId> openedFuses;     ///< that stay whole in the sound drive
     std::vector<WireId> overheatedWires; ///< that do not overheat in the sound drive
     std::vector<PartId> stopped;         ///< loads that run or light in the sound drive, and never do here

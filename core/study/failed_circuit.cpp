@@ -13,7 +13,6 @@ namespace pumpwright {
 namespace {
 
 constexpr std::string_view kBroken = "wire-broken";
-constexpr std::string_view kOnBody = "wire-on-body";
 constexpr std::string_view kOff = "hose-off";
 constexpr std::string_view kLeaks = "hose-leaks";
 /// A split that hisses.
@@ -145,7 +144,7 @@ void addWireBreakdowns(std::vector<Breakdown>& all, const Circuit& circuit) {
         all.push_back({Subject::Wire, id.text, std::string(kBroken), name + ": broken"});
         if (!isGround(wire.from)) {
             all.push_back(
-                {Subject::Wire, id.text, std::string(kOnBody), name + ": chafed, touches the body"});
+                {Subject::Wire, id.text, std::string(kWireOnBody), name + ": chafed, touches the body"});
         }
     }
 }
@@ -180,7 +179,7 @@ void breakWire(FailureEdit& edit, const Circuit& circuit, const Breakdown& break
     }
     if (breakdown.failure == kBroken) {
         edit.add(takeWire(id));
-    } else if (breakdown.failure == kOnBody) {
+    } else if (breakdown.failure == kWireOnBody) {
         edit.joinBody(wire->second.to);
     }
 }

@@ -5,6 +5,7 @@
 #include "core/simulate/recording.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace pumpwright {
@@ -16,6 +17,9 @@ struct Breakdown {
     std::string failure;             ///< id of the failure: "contact-welded"; for wires and hoses see below
     std::string title;               ///< with its name: "K1: contact stays closed (welded)"
 };
+
+/// Id of the failure of a wire that touches the vehicle's body.
+inline constexpr std::string_view kWireOnBody = "wire-on-body";
 
 /// Everything that may plausibly fail: what each part's kind states; "wire-broken" and, where it is not
 /// ground anyway, "wire-on-body"; "hose-off" and "hose-leaks" (a hole of 1 mm). In order of parts, wires,

@@ -1,8 +1,8 @@
-#include "app/console/catalogue_titles.h"
 #include "app/console/checked_circuit.h"
 #include "app/console/drawing/drawing_commands.h"
 #include "app/console/drawing/offscreen.h"
 #include "app/console/error_text.h"
+#include "app/console/price_list.h"
 #include "app/desktop/sheet/sheet_paper.h"
 #include "core/files/circuit_file.h"
 
@@ -26,16 +26,17 @@ Outcome sheetCommand(const Request& request) {
     if (!circuit) {
         return unreadable(circuit.error());
     }
-    const Result<CatalogueTitles> titles = catalogueTitles();
-    if (!titles) {
-        return unreadable(titles.error());
+    const Result<PriceList> prices = priceList();
+    if (!prices) {
+        return unreadable(prices.error());
     }
     CheckedCircuit checked = checkedCircuit(std::move(*circuit));
     const Offscreen offscreen;
     SheetPaper paper;
+    const BreakdownStudy study = request.faults ? runBreakdowns(checked.circuit) : BreakdownStudy{};
     paper.content =
-        withTests(wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *titles),
-                  checked.circuit);
+        withTests(wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *prices),
+                  checked.circuit, study);
     paper.circuit = std::move(checked.circuit);
     paper.drive = checked.drive;
     paper.fileName = QFileInfo(QString::fromStdString(request.file)).fileName();

@@ -1,5 +1,7 @@
 #include "app/desktop/sheet/page_flow.h"
 
+#include <algorithm>
+
 namespace pumpwright {
 namespace {
 
@@ -36,24 +38,37 @@ void PageFlow::placeHead(const std::shared_ptr<const TableLayout>& layout, bool 
           [layout](QPainter& painter, const QRectF& box) { layout->paintHead(painter, box.topLeft()); });
 }
 
+void PageFlow::placeRow(const std::shared_ptr<const TableLayout>& layout, qsizetype row) {
+    const bool starts = layout->startsGroup(row);
+    const bool onNewPage = roomLeft() < layout->rowHeight(row) + (starts ? layout->groupHeight(row) : 0);
+    if (onNewPage) {
+        startPage();
+        placeHead(layout, true);
+    }
+    if (starts || (onNewPage && layout->isGrouped())) {
+        place(layout->groupHeight(row), [layout, row](QPainter& painter, const QRectF& box) {
+            layout->paintGroup(painter, box.topLeft(), row);
+        });
+    }
+    place(layout->rowHeight(row), [layout, row](QPainter& painter, const QRectF& box) {
+        layout->paintRow(painter, box.topLeft(), row);
+    });
+}
+
 void PageFlow::addTable(const SheetTable& table) {
     const auto layout = std::make_shared<const TableLayout>(table, m_space.width());
     const double headHeight = layout->titleHeight() + layout->headHeight();
-    const double firstRow = layout->rowCount() > 0 ? layout->rowHeight(0) : 0;
+    const double firstRow = layout->rowCount() > 0
+                                ? layout->rowHeight(0) + (layout->isGrouped() ? layout->groupHeight(0) : 0)
+                                : 0;
     const bool isShort = headHeight + layout->rowsHeight() <= kShortShare * m_space.height();
-    const double together = headHeight + (isShort ? layout->rowsHeight() : firstRow);
+    const double together = headHeight + (isShort ? std::max(layout->rowsHeight(), firstRow) : firstRow);
     if (m_pages.isEmpty() || roomLeft() < together) {
         startPage();
     }
     placeHead(layout, false);
     for (qsizetype row = 0; row < layout->rowCount(); ++row) {
-        if (roomLeft() < layout->rowHeight(row)) {
-            startPage();
-            placeHead(layout, true);
-        }
-        place(layout->rowHeight(row), [layout, row](QPainter& painter, const QRectF& box) {
-            layout->paintRow(painter, box.topLeft(), row);
-        });
+        placeRow(layout, row);
     }
     m_y += kGap;
 }

@@ -36,6 +36,7 @@ private:
     void startPage();
     void place(double height, PaintBlock paint);
     void placeHead(const std::shared_ptr<const TableLayout>& layout, bool continued);
+    void placeRow(const std::shared_ptr<const TableLayout>& layout, qsizetype row);
 
     QRectF m_space;
     double m_y;

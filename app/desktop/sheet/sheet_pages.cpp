@@ -78,6 +78,13 @@ void addFindings(PageFlow& flow, const SheetPaper& paper) {
     }
 }
 
+/// Once more, where the work on the vehicle begins.
+void addCautions(PageFlow& flow, const std::vector<std::string>& cautions) {
+    flow.addBlock(cautionBoxHeight(flow.width(), cautions), [cautions](QPainter& painter, const QRectF& box) {
+        paintCautionBox(painter, box, cautions);
+    });
+}
+
 void addFigure(PageFlow& flow, const SheetPaper& paper) {
     constexpr double kHeight = 1150;
     if (!paper.drive) {
@@ -101,13 +108,10 @@ PageFlow flowOf(const SheetPaper& paper, const PageFrame& frame) {
     addSockets(flow, content.sockets);
     addTables(flow, {&content.setPoints, &content.parts});
     addFindings(flow, paper);
+    addCautions(flow, content.cautions);
     addTests(flow, content);
     addTables(flow, {&content.faults});
     addFigure(flow, paper);
-    const std::vector<std::string> cautions = content.cautions;
-    flow.addBlock(cautionBoxHeight(flow.width(), cautions), [cautions](QPainter& painter, const QRectF& box) {
-        paintCautionBox(painter, box, cautions);
-    });
     return flow;
 }
 

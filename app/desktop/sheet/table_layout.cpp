@@ -14,7 +14,8 @@ namespace {
 constexpr double kPaddingX = 16;
 constexpr double kPaddingY = 6;
 constexpr double kTitleGap = 12;
-constexpr double kFillIn = 260; ///< a hand's writing of a reading
+constexpr double kGroupGap = 14; ///< over the heading of a group
+constexpr double kFillIn = 260;  ///< a hand's writing of a reading
 
 QStringList texts(const std::vector<std::string>& cells) {
     QStringList list;
@@ -91,11 +92,39 @@ TableLayout::TableLayout(const SheetTable& table, double width)
     for (const std::vector<std::string>& row : table.rows) {
         m_rows.append(texts(row));
     }
+    if (table.groupedByFirst) {
+        takeGroups();
+    }
     fitColumns(width);
     m_headHeight = heightOf(m_head, true);
     for (qsizetype row = 0; row < m_rows.size(); ++row) {
         m_rowHeights.append(heightOf(m_rows[row], isTotal(row)));
     }
+}
+
+void TableLayout::takeGroups() {
+    const QString label = m_head.takeFirst();
+    m_numeric.removeFirst();
+    for (QStringList& row : m_rows) {
+        m_groups.append(QStringLiteral("%1: %2").arg(label, row.takeFirst()));
+    }
+}
+
+bool TableLayout::startsGroup(qsizetype row) const {
+    return isGrouped() && (row == 0 || m_groups[row] != m_groups[row - 1]);
+}
+
+double TableLayout::groupHeight(qsizetype row) const {
+    return textHeight(m_groups[row], cellFont(true), width() - 2 * kPaddingX) + kGroupGap + 2 * kPaddingY;
+}
+
+void TableLayout::paintGroup(QPainter& painter, QPointF at, qsizetype row) const {
+    const double height = groupHeight(row);
+    const QRectF box(at.x() + kPaddingX, at.y() + kGroupGap + kPaddingY, width() - 2 * kPaddingX, height);
+    painter.setPen(Qt::black);
+    paintText(painter, box, m_groups[row], cellFont(true));
+    painter.setPen(sheetPen(SheetLine::Thin));
+    painter.drawLine(at + QPointF(0, height), at + QPointF(width(), height));
 }
 
 void TableLayout::fitColumns(double width) {

@@ -24,12 +24,19 @@ public:
     double rowsHeight() const;
     double rowHeight(qsizetype row) const { return m_rowHeights[row]; }
 
+    /// Tables grouped by their first cell have no column for it: it stands over the rows that share it.
+    bool isGrouped() const { return !m_groups.isEmpty(); }
+    bool startsGroup(qsizetype row) const;
+    double groupHeight(qsizetype row) const;
+    void paintGroup(QPainter& painter, QPointF at, qsizetype row) const;
+
     /// `continued` for the head of a further page.
     void paintTitle(QPainter& painter, QPointF at, bool continued) const;
     void paintHead(QPainter& painter, QPointF at) const;
     void paintRow(QPainter& painter, QPointF at, qsizetype row) const;
 
 private:
+    void takeGroups();
     void fitColumns(double width);
     double textWidthIn(qsizetype column) const;
     bool isTotal(qsizetype row) const { return m_endsWithTotal && row == m_rows.size() - 1; }
@@ -39,6 +46,7 @@ private:
 
     QString m_title;
     QStringList m_head;
+    QStringList m_groups; ///< over each row; empty where the table is not grouped
     QList<bool> m_numeric;
     QList<QStringList> m_rows;
     QList<double> m_widths; ///< with padding

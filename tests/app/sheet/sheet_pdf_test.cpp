@@ -86,7 +86,7 @@ TEST_CASE("the printed sheet holds every wire, hose and part by its reference", 
     }
 }
 
-TEST_CASE("every caution stands on the first page and on the last", "[sheet][pdf]") {
+TEST_CASE("every caution stands on the first page and again before the tests", "[sheet][pdf]") {
     const QString first = oneLine(pumpSheet().text({QStringLiteral("-l"), QStringLiteral("1")}));
     const QString all = oneLine(pumpSheet().text());
     for (const std::string& caution : cautions()) {

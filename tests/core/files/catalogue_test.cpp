@@ -29,6 +29,9 @@ TEST_CASE("the program's own catalogue has every kind, with prices and where the
     CHECK(catalogue->currency == "EUR");
     CHECK(catalogue->wirePrice_perMetrePerSquareMillimetre > 0);
     CHECK(catalogue->hosePrice_perMetre > 0);
+    CHECK(catalogue->sleevePrice > 0);
+    CHECK(catalogue->smallCrimpPrice > 0);
+    CHECK(catalogue->largeCrimpPrice > catalogue->smallCrimpPrice);
     std::set<std::string> kinds;
     std::set<std::string> titles;
     for (const CatalogueEntry& entry : catalogue->entries) {
@@ -80,7 +83,7 @@ TEST_CASE("a part from the catalogue carries the entry's values, price and sourc
 TEST_CASE("the wiring sheet finds the title of every entry", "[files][catalogue]") {
     const auto catalogue = readCatalogue({kOwnCatalogue});
     REQUIRE(catalogue);
-    const CatalogueTitles titles = titlesOf(*catalogue);
+    const auto titles = priceListOf(*catalogue).titles;
     CHECK(titles.size() == catalogue->entries.size());
     for (const CatalogueEntry& entry : catalogue->entries) {
         CHECK(titles.at(entry.id) == entry.title);
@@ -105,8 +108,8 @@ TEST_CASE("the user's catalogue adds to the program's, and replaces entries of t
           "[files][catalogue]") {
     const TempFolder folder;
     const auto own = folder.write("own.json", withEntry(R"("kind": "relay", "price": 9)"));
-    const auto users =
-        folder.write("users.json", R"({"pumpwrightCatalogue": 1, "hosePrice_perMetre": 4, "entries": [
+    const auto users = folder.write(
+        "users.json", R"({"pumpwrightCatalogue": 1, "hosePrice_perMetre": 4, "sleevePrice": 0.3, "entries": [
         {"id": "b", "title": "B", "kind": "fuse"},
         {"id": "a", "title": "Mine", "kind": "relay", "price": 3}]})");
     const auto both = readCatalogue({own, users, folder.path() / "not-there.json"});
@@ -116,6 +119,7 @@ TEST_CASE("the user's catalogue adds to the program's, and replaces entries of t
     CHECK(both->find("a")->price == 3);
     CHECK(both->find("b")->kind == "fuse");
     CHECK(both->hosePrice_perMetre == 4);
+    CHECK(priceListOf(*both).sleeve == 0.3);
     CHECK(both->currency == "EUR");
 }
 

@@ -97,7 +97,7 @@ TEST_CASE("a part without a price is counted, not taken for free", "[sheet][bill
 TEST_CASE("a part from a known catalogue entry is called by the entry's title", "[sheet][bill]") {
     Circuit circuit = pricedCircuit();
     circuit.parts.at(PartId{"R3"}).catalogue = "bleeder";
-    CHECK(lineWith(billOf(circuit, {{"bleeder", "Bleeder resistor"}}), "R3").description ==
+    CHECK(lineWith(billOf(circuit, {.titles = {{"bleeder", "Bleeder resistor"}}}), "R3").description ==
           "Bleeder resistor");
     CHECK(lineWith(billOf(circuit), "R3").description == "Resistor");
 }
@@ -125,6 +125,37 @@ TEST_CASE("one barrel and one sleeve are counted where wires meet, a ring for ea
     CHECK_THAT(count("6.4 mm before shrinking, 30 mm long"), WithinAbs(1, 0));
     CHECK_THAT(count("4.8 mm before shrinking, 30 mm long"), WithinAbs(1, 0));
     CHECK_THAT(count("6.4 mm before shrinking, 60 mm long"), WithinAbs(1, 0));
+}
+
+TEST_CASE("crimp terminals and sleeves are priced by the piece, large terminals by their own price",
+          "[sheet][bill][making-up]") {
+    // By hand: a wire of 10 mm² with a ring at each end, and one of 0.75 mm² with a ring at X1 and the barrel
+    // at R1:1. 2 large terminals at 1.20 = 2.40; 2 small ones at 0.20, which are a ring and a splice and so
+    // stand on two lines, 0.20 + 0.20; 4 sleeves at 0.15: two of 12.7 mm, 0.30, one of 4.8 mm and 30 mm, one
+    // of 60 mm, 0.15 each. 2.40 + 0.40 + 0.60 = 3.40.
+    const Circuit circuit = CircuitBuilder()
+                                .part("ground", "X1")
+                                .part("ground", "X2")
+                                .part("resistor", "R1")
+                                .wire("X1.31", "X2.31", 10e-6, 1)
+                                .wire("X1.31", "R1.1", 0.75e-6, 1)
+                                .build();
+    const PriceList prices{
+        .titles = {}, .currency = "EUR", .smallCrimp = 0.20, .largeCrimp = 1.20, .sleeve = 0.15};
+    const Bill bill = billOf(circuit, prices);
+    CHECK_THAT(bill.total, WithinAbs(3.40, 1e-9));
+    CHECK(bill.unpriced == 4); // X1 and X2 on one line, R1, and both sorts of wire
+    CHECK_THAT(billOf(circuit).total, WithinAbs(0, 0));
+
+    PriceList crowns = prices;
+    crowns.currency = "SEK";
+    CHECK_THAT(billOf(circuit, crowns).total, WithinAbs(0, 0));
+}
+
+TEST_CASE("what the simulation assumes of a fuse is no rating", "[sheet][bill][fuses]") {
+    const Circuit circuit = CircuitBuilder().part("fuse", "F1", {{"rating_A", 15}}).build();
+    CHECK(lineWith(billOf(circuit), "F1").ratings == "15 A, 32 V; type (ISO 8820-3): C, medium");
+    CHECK(wiringSheet(circuit, {}, "").fuses.rows.at(0).at(2) == "C, medium");
 }
 
 TEST_CASE("an empty circuit costs nothing", "[sheet][bill]") {

@@ -26,6 +26,12 @@ Circuit vanCircuit() {
         .build();
 }
 
+Commissioning commissioningOf(const Circuit& circuit) {
+    const Nets nets = findNets(circuit);
+    const Survey survey({circuit, nets, nullptr});
+    return pumpwright::commissioningOf(survey, standingTestsOf(survey));
+}
+
 const Commissioning& vanCommissioning() {
     static const Commissioning commissioning = commissioningOf(vanCircuit());
     return commissioning;

@@ -1,16 +1,16 @@
-#include "app/console/catalogue_titles.h"
+#include "app/console/price_list.h"
 
 #include "app/desktop/data_files.h"
 #include "core/files/catalogue.h"
 
 namespace pumpwright {
 
-Result<CatalogueTitles> catalogueTitles() {
+Result<PriceList> priceList() {
     const Result<Catalogue> catalogue = readCatalogue(cataloguePaths());
     if (!catalogue) {
         return tl::unexpected(catalogue.error());
     }
-    return titlesOf(*catalogue);
+    return priceListOf(*catalogue);
 }
 
 } // namespace pumpwright
