@@ -48,9 +48,14 @@ public:
 private:
     MassFlow flow(const GasSides& sides) const {
         const FlowSides drive = flowSides(sides);
-        const MassFlow over = drive.fromPressure_Pa - drive.toPressure_Pa - m_crackingPressure_Pa;
-        const MassFlow opening = smoothStep((1 / ((kFullyOpenAt - 1) * m_crackingPressure_Pa)) * over);
-        return opening * orificeFlow(m_open, drive) + orificeFlow(m_leak, drive);
+        const double over_Pa = drive.fromPressure_Pa - drive.toPressure_Pa - m_crackingPressure_Pa;
+        const Sloped<1> opening =
+            smoothStep((1 / ((kFullyOpenAt - 1) * m_crackingPressure_Pa)) * Sloped<1>::variable(over_Pa, 0));
+        const MassFlow wideOpen = orificeFlow(m_open, drive);
+        MassFlow flow = opening.value * wideOpen + orificeFlow(m_leak, drive);
+        flow.slopes[0] += opening.slopes[0] * wideOpen.value;
+        flow.slopes[2] -= opening.slopes[0] * wideOpen.value;
+        return flow;
     }
 
     GasVolume m_booster;

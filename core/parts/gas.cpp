@@ -22,19 +22,24 @@ const double kChokedFlow = std::sqrt(kAirHeatRatio / kAirGasConstant_JPerKgK) *
 /// A flow law that is stated for flow from `from` to `to` only, used in the direction of the pressure drop.
 template <class Forward>
 MassFlow inEitherDirection(const FlowSides& sides, Forward forward) {
-    if (sides.fromPressure_Pa.value >= sides.toPressure_Pa.value) {
+    if (sides.fromPressure_Pa >= sides.toPressure_Pa) {
         return forward(sides);
     }
-    return -forward(sides.reversed());
+    const MassFlow back = forward(FlowSides{sides.toPressure_Pa, sides.toTemperature_K, sides.fromPressure_Pa,
+                                            sides.fromTemperature_K});
+    return {-back.value, {-back.slopes[2], -back.slopes[3], -back.slopes[0], -back.slopes[1]}};
 }
 
-/// The share of the choked flow that passes; `u` is the pressure drop as a share of the critical one.
-MassFlow shareOfChoked(const MassFlow& u) {
-    if (u.value >= 1) {
+/// The share of the choked flow that passes, and its slope; `u` is the pressure drop as a share of the
+/// critical one.
+Sloped<1> shareOfChoked(double u) {
+    if (u >= 1) {
         return {1, {}};
     }
-    const MassFlow squared = u * (2 - u);
-    return squared * sqrt((1 + kLaminarShare) / (squared + kLaminarShare));
+    const double squared = u * (2 - u);
+    const double straight = squared + kLaminarShare;
+    const double factor = std::sqrt((1 + kLaminarShare) / straight);
+    return {squared * factor, {2 * (1 - u) * factor * (1 - 0.5 * squared / straight)}};
 }
 
 void addToBothSides(Equations& equations, Unknown row, Unknown otherRow, Unknown column, double slope) {
@@ -92,15 +97,9 @@ GasSides gasSides(const Point& at, const GasNode& from, const GasNode& to) {
     return {from, to, gasState(at, from), gasState(at, to)};
 }
 
-FlowSides FlowSides::reversed() const {
-    return {toPressure_Pa, toTemperature_K, fromPressure_Pa, fromTemperature_K};
-}
-
 FlowSides flowSides(const GasSides& sides) {
-    return {MassFlow::variable(sides.fromState.pressure_Pa, 0),
-            MassFlow::variable(sides.fromState.temperature_K, 1),
-            MassFlow::variable(sides.toState.pressure_Pa, 2),
-            MassFlow::variable(sides.toState.temperature_K, 3)};
+    return {sides.fromState.pressure_Pa, sides.fromState.temperature_K, sides.toState.pressure_Pa,
+            sides.toState.temperature_K};
 }
 
 Orifice Orifice::hole(double diameter_m) {
@@ -113,12 +112,21 @@ double Orifice::sonicConductance() const {
     return effectiveArea_m2 * kChokedFlow / (kReferenceDensity_kgperm3 * std::sqrt(kReferenceTemperature_K));
 }
 
+// These three are written out with their slopes: most of a run's time would go by in the arithmetic of
+// Sloped.
+
 MassFlow orificeFlow(const Orifice& orifice, const FlowSides& sides) {
-    return inEitherDirection(sides, [&](const FlowSides& s) {
-        const MassFlow drop = (s.fromPressure_Pa - s.toPressure_Pa) / s.fromPressure_Pa;
-        const MassFlow choked =
-            (orifice.effectiveArea_m2 * kChokedFlow) * (s.fromPressure_Pa / sqrt(s.fromTemperature_K));
-        return choked * shareOfChoked((1 / (1 - orifice.criticalRatio)) * drop);
+    return inEitherDirection(sides, [&](const FlowSides& s) -> MassFlow {
+        const double ratio = s.toPressure_Pa / s.fromPressure_Pa;
+        const double span = 1 - orifice.criticalRatio;
+        const double chokedPerPressure =
+            orifice.effectiveArea_m2 * kChokedFlow / std::sqrt(s.fromTemperature_K);
+        const Sloped<1> share = shareOfChoked((1 - ratio) / span);
+        const double flow = chokedPerPressure * s.fromPressure_Pa * share.value;
+        const double perRatio = chokedPerPressure * share.slopes[0] / span;
+        return {flow,
+                {chokedPerPressure * share.value + perRatio * ratio, -0.5 * flow / s.fromTemperature_K,
+                 -perRatio, 0}};
     });
 }
 
@@ -126,9 +134,13 @@ MassFlow laminarFlow(double diameter_m, double length_m, double viscosity_Pas, c
     const double squared_m2 = diameter_m * diameter_m;
     const double conductance = std::numbers::pi * squared_m2 * squared_m2 /
                                (256 * viscosity_Pas * length_m * kAirGasConstant_JPerKgK);
-    return inEitherDirection(sides, [&](const FlowSides& s) {
-        return conductance * ((s.fromPressure_Pa - s.toPressure_Pa) * (s.fromPressure_Pa + s.toPressure_Pa) /
-                              s.fromTemperature_K);
+    return inEitherDirection(sides, [&](const FlowSides& s) -> MassFlow {
+        const double perSquare = conductance / s.fromTemperature_K;
+        const double flow =
+            perSquare * (s.fromPressure_Pa - s.toPressure_Pa) * (s.fromPressure_Pa + s.toPressure_Pa);
+        return {flow,
+                {2 * perSquare * s.fromPressure_Pa, -flow / s.fromTemperature_K,
+                 -2 * perSquare * s.toPressure_Pa, 0}};
     });
 }
 
@@ -137,8 +149,11 @@ MassFlow limitedFlow(const MassFlow& friction, const MassFlow& bore) {
         // Both start from zero as straight lines in the pressure difference.
         return chained(friction, 0, 1 / std::hypot(1.0, friction.slopes[0] / bore.slopes[0]));
     }
-    const MassFlow ratio = friction / bore;
-    return friction / sqrt(ratio * ratio + 1);
+    const double ratio = friction.value / bore.value;
+    const double sum = 1 + ratio * ratio;
+    const double root = std::sqrt(sum);
+    const double perFriction = 1 / (sum * root);
+    return chained(friction, bore, friction.value / root, perFriction, ratio * ratio * ratio * perFriction);
 }
 
 void addGasFlow(Equations& equations, const GasSides& sides, const MassFlow& flow_kgps) {

@@ -41,12 +41,10 @@ GasSides gasSides(const Point& at, const GasNode& from, const GasNode& to);
 
 /// What drives a flow.
 struct FlowSides {
-    MassFlow fromPressure_Pa;
-    MassFlow fromTemperature_K;
-    MassFlow toPressure_Pa;
-    MassFlow toTemperature_K;
-
-    FlowSides reversed() const;
+    double fromPressure_Pa;
+    double fromTemperature_K;
+    double toPressure_Pa;
+    double toTemperature_K;
 };
 FlowSides flowSides(const GasSides& sides);
 

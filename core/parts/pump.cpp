@@ -180,11 +180,11 @@ private:
         const Sloped<1> turning = smoothPositive(speed, kFrictionOnset_radps);
         const double pulse = 1 + m_vanes.pulsationShare * at[m_shaft.sine];
         // S·p/(R·T) for each m³/s that the vanes sweep.
-        const MassFlow perSweep =
-            (1 / kAirGasConstant_JPerKgK) *
-            (smoothPositive(drive.fromPressure_Pa - m_vanes.ultimateShare * sides.toState.pressure_Pa,
-                            kFlowOnset_Pa) /
-             drive.fromTemperature_K);
+        const double above_Pa = drive.fromPressure_Pa - m_vanes.ultimateShare * drive.toPressure_Pa;
+        const Sloped<1> density = (1 / (kAirGasConstant_JPerKgK * drive.fromTemperature_K)) *
+                                  smoothPositive(Sloped<1>::variable(above_Pa, 0), kFlowOnset_Pa);
+        const MassFlow perSweep{density.value,
+                                {density.slopes[0], -density.value / drive.fromTemperature_K, 0, 0}};
         const double displaced = m_vanes.displacement_m3 * perSweep.value;
 
         const Sloped<1> open =

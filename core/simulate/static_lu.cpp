@@ -56,6 +56,19 @@ std::size_t positionOf(const EliminationPlan& plan, int row, int column) {
     return static_cast<std::size_t>(std::lower_bound(begin, end, column) - plan.column.begin());
 }
 
+/// Row by row, for each earlier pivot of the row: where the pivot's row is subtracted.
+void planUpdates(EliminationPlan& plan) {
+    for (int row = 0; row < plan.size; ++row) {
+        const auto i = static_cast<std::size_t>(row);
+        for (std::size_t at = plan.rowStart[i]; at < plan.diagonal[i]; ++at) {
+            const auto k = static_cast<std::size_t>(plan.column[at]);
+            for (std::size_t upper = plan.diagonal[k] + 1; upper < plan.rowStart[k + 1]; ++upper) {
+                plan.updates.push_back(positionOf(plan, row, plan.column[upper]));
+            }
+        }
+    }
+}
+
 // std::complex multiplies with a detour for infinities that costs most of a factorisation; these are finite.
 double product(double a, double b) {
     return a * b;
@@ -104,6 +117,7 @@ EliminationPlan planElimination(const SparseMatrix& matrix) {
         plan.target.push_back(positionOf(plan, place[static_cast<std::size_t>(entry.row)],
                                          place[static_cast<std::size_t>(entry.column)]));
     }
+    planUpdates(plan);
     return plan;
 }
 
@@ -113,26 +127,18 @@ bool StaticLu<Scalar>::factorise(const EliminationPlan& plan, std::span<const Sc
     const auto size = static_cast<std::size_t>(plan.size);
     m_factors.assign(plan.column.size(), Scalar{});
     m_reciprocals.resize(size);
-    m_row.resize(size);
     for (std::size_t slot = 0; slot < values.size(); ++slot) {
         m_factors[plan.target[slot]] += values[slot];
     }
+    std::size_t update = 0;
     for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t begin = plan.rowStart[i];
-        const std::size_t end = plan.rowStart[i + 1];
-        for (std::size_t at = begin; at < end; ++at) {
-            m_row[static_cast<std::size_t>(plan.column[at])] = m_factors[at];
-        }
-        for (std::size_t at = begin; at < plan.diagonal[i]; ++at) {
+        for (std::size_t at = plan.rowStart[i]; at < plan.diagonal[i]; ++at) {
             const auto k = static_cast<std::size_t>(plan.column[at]);
-            const Scalar multiplier = product(m_row[k], m_reciprocals[k]);
+            const Scalar multiplier = product(m_factors[at], m_reciprocals[k]);
             m_factors[at] = multiplier;
             for (std::size_t upper = plan.diagonal[k] + 1; upper < plan.rowStart[k + 1]; ++upper) {
-                m_row[static_cast<std::size_t>(plan.column[upper])] -= product(multiplier, m_factors[upper]);
+                m_factors[plan.updates[update++]] -= product(multiplier, m_factors[upper]);
             }
-        }
-        for (std::size_t at = plan.diagonal[i]; at < end; ++at) {
-            m_factors[at] = m_row[static_cast<std::size_t>(plan.column[at])];
         }
         const Scalar pivot = m_factors[plan.diagonal[i]];
         if (!(magnitude(pivot) > kSmallestPivot)) {

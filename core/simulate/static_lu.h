@@ -18,6 +18,7 @@ struct EliminationPlan {
     std::vector<int> column;           ///< rising within a row
     std::vector<std::size_t> diagonal; ///< position of each row's pivot
     std::vector<std::size_t> target;   ///< position for each slot of the matrix
+    std::vector<std::size_t> updates;  ///< positions that an elimination subtracts from, in its order
 };
 
 EliminationPlan planElimination(const SparseMatrix& matrix);
@@ -36,7 +37,6 @@ private:
     const EliminationPlan* m_plan = nullptr;
     std::vector<Scalar> m_factors;
     std::vector<Scalar> m_reciprocals; ///< of the pivots
-    std::vector<Scalar> m_row;
     mutable std::vector<Scalar> m_ordered;
 };
 

@@ -24,8 +24,7 @@ constexpr double kAtmosphere_Pa = 101325;
 constexpr double kTwentyCelsius_K = 293.15;
 
 FlowSides from(double pressure_Pa, double towards_Pa, double temperature_K = kTwentyCelsius_K) {
-    return {MassFlow::variable(pressure_Pa, 0), MassFlow::variable(temperature_K, 1),
-            MassFlow::variable(towards_Pa, 2), MassFlow::variable(temperature_K, 3)};
+    return {pressure_Pa, temperature_K, towards_Pa, temperature_K};
 }
 
 /// Throughput Q = p·V̇ [Pa·m³/s] of a mass flow at 20 °C.
