@@ -4,33 +4,89 @@
 #include "core/checks/net_spread.h"
 
 #include <algorithm>
+#include <map>
 
 namespace pumpwright {
 namespace {
 
-/// Operated contacts met on the way from a net towards plus (backwards) or towards minus.
-void collect(const Survey& survey, std::size_t start, bool backwards, std::set<std::size_t>& contacts) {
-    const std::vector<bool>& walls = backwards ? survey.liveNets() : survey.groundedNets();
-    const std::vector<bool>& otherRail = backwards ? survey.groundedNets() : survey.liveNets();
-    if (walls[start] || otherRail[start]) {
-        return;
-    }
-    std::vector<bool> ends = walls;
-    std::transform(ends.begin(), ends.end(), otherRail.begin(), ends.begin(), std::logical_or<>());
-    const std::vector<bool> reached = netsFrom(survey, {start}, backwards, conducts, ends);
-    for (std::size_t net = 0; net < reached.size(); ++net) {
-        if (!reached[net] || ends[net]) {
-            continue;
+/// Operated contacts on the ways from a net towards plus (backwards) or towards minus. What leads nowhere, as
+/// a contact that feeds something else, is on no way.
+class WayBack {
+public:
+    WayBack(const Survey& survey, bool backwards)
+        : m_survey(survey), m_backwards(backwards),
+          m_walls(backwards ? survey.liveNets() : survey.groundedNets()),
+          m_otherRail(backwards ? survey.groundedNets() : survey.liveNets()) {}
+
+    void collect(std::size_t start, std::set<std::size_t>& contacts) {
+        if (isEnd(start)) {
+            return;
         }
-        for (const std::size_t number : survey.branchesAt(net)) {
-            const Branch& branch = survey.branches()[number];
-            const std::size_t other = branch.fromNet == net ? branch.toNet : branch.fromNet;
-            if (isOperated(survey, branch) && reached[other] && !otherRail[other]) {
+        spreadFrom(start);
+        cutDeadEnds(start);
+        for (const auto& [number, branch] : m_ways) {
+            if (isOperated(m_survey, *branch)) {
                 contacts.insert(number);
             }
         }
     }
-}
+
+private:
+    bool isEnd(std::size_t net) const { return m_walls[net] || m_otherRail[net]; }
+
+    void spreadFrom(std::size_t start) {
+        std::set<std::size_t> reached{start};
+        std::vector<std::size_t> open{start};
+        while (!open.empty()) {
+            const std::size_t net = open.back();
+            open.pop_back();
+            for (const std::size_t number : m_survey.branchesAt(net)) {
+                const Branch& branch = m_survey.branches()[number];
+                const std::size_t first = m_backwards ? branch.toNet : branch.fromNet;
+                const std::size_t other = branch.fromNet == net ? branch.toNet : branch.fromNet;
+                if (!conducts(branch) || (branch.oneWay && first != net) || m_otherRail[other]) {
+                    continue;
+                }
+                m_ways.emplace(number, &branch);
+                if (reached.insert(other).second && !isEnd(other)) {
+                    open.push_back(other);
+                }
+            }
+        }
+    }
+
+    /// Takes away ways to a net from which none leads on, until there are none.
+    void cutDeadEnds(std::size_t start) {
+        std::map<std::size_t, std::size_t> waysAt;
+        for (const auto& [number, branch] : m_ways) {
+            ++waysAt[branch->fromNet];
+            ++waysAt[branch->toNet];
+        }
+        for (bool cut = true; cut;) {
+            cut = false;
+            for (auto way = m_ways.begin(); way != m_ways.end();) {
+                const Branch& branch = *way->second;
+                const auto leadsOn = [&](std::size_t net) {
+                    return net == start || isEnd(net) || waysAt[net] > 1;
+                };
+                if (leadsOn(branch.fromNet) && leadsOn(branch.toNet)) {
+                    ++way;
+                    continue;
+                }
+                --waysAt[branch.fromNet];
+                --waysAt[branch.toNet];
+                way = m_ways.erase(way);
+                cut = true;
+            }
+        }
+    }
+
+    const Survey& m_survey;
+    bool m_backwards;
+    const std::vector<bool>& m_walls;
+    const std::vector<bool>& m_otherRail;
+    std::map<std::size_t, const Branch*> m_ways;
+};
 
 struct Command {
     std::set<std::size_t> contacts;
@@ -61,8 +117,8 @@ Command commandOf(const Survey& survey, const LoadPath& load) {
 std::set<std::size_t> controlsOf(const Survey& survey, const LoadPath& path) {
     std::set<std::size_t> contacts;
     const auto& netOf = survey.nets().netOf;
-    collect(survey, netOf.at({path.part, path.load.from}), true, contacts);
-    collect(survey, netOf.at({path.part, path.load.to}), false, contacts);
+    WayBack(survey, true).collect(netOf.at({path.part, path.load.from}), contacts);
+    WayBack(survey, false).collect(netOf.at({path.part, path.load.to}), contacts);
     return contacts;
 }
 

@@ -10,6 +10,10 @@ namespace pumpwright {
 /// source.
 inline constexpr double kFullAssistShare = 0.95;
 
+/// With a smaller share of the assist, the pedal takes about twice the force or more. Common practice, no
+/// published source.
+inline constexpr double kDangerShare = 0.5;
+
 /// What one press got at its worst stretch: the foot comes down when it needs the assist, not some seconds
 /// later.
 struct PressAssist {

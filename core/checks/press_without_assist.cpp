@@ -10,10 +10,6 @@
 namespace pumpwright {
 namespace {
 
-/// With a smaller share of the assist, the pedal takes about twice the force or more. Common practice, no
-/// published source.
-constexpr double kDangerShare = 0.5;
-
 struct Presses {
     int count = 0;
     int lacking = 0;

@@ -1,5 +1,6 @@
 #include "core/checks/remedy_edit.h"
 
+#include "core/checks/edit_draft.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 
@@ -13,22 +14,6 @@ constexpr double kShortWire_m = 0.1;
 constexpr double kFuseLead_m = 0.17;
 /// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
 constexpr double kCoilWire_m2 = 0.75e-6;
-
-/// A place near a part that no other part's origin takes.
-GridPoint freePlace(const Circuit& circuit, GridPoint near) {
-    constexpr int kApart = 6;
-    const auto taken = [&](GridPoint at) {
-        return std::any_of(circuit.parts.begin(), circuit.parts.end(), [&](const auto& entry) {
-            const GridPoint other = entry.second.at;
-            return std::abs(other.x - at.x) < kApart && std::abs(other.y - at.y) < kApart;
-        });
-    };
-    GridPoint at{near.x + kApart, near.y};
-    while (taken(at)) {
-        at.y += kApart;
-    }
-    return at;
-}
 
 Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
     return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));

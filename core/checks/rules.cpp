@@ -42,6 +42,17 @@ extern const Rule kSetPointOutOfReach;
 extern const Rule kNoCheckValve;
 extern const Rule kSwitchOnPumpSide;
 extern const Rule kPedalOnlyTrigger;
+extern const Rule kReservePresses;
+extern const Rule kDifferentialBelowCreep;
+extern const Rule kPumpDuty;
+extern const Rule kPumpStarts;
+extern const Rule kNoVacuumWarning;
+extern const Rule kPumpDeadKeyOff;
+extern const Rule kPumpLiveKeyOff;
+extern const Rule kBatteryDrainParked;
+extern const Rule kPumpVoltageLow;
+extern const Rule kChargingTooWeak;
+extern const Rule kSneakPath;
 extern const Rule kRatingBelowPlace;
 
 std::span<const Rule* const> rules() {
@@ -83,6 +94,17 @@ std::span<const Rule* const> rules() {
         &kNoCheckValve,
         &kSwitchOnPumpSide,
         &kPedalOnlyTrigger,
+        &kReservePresses,
+        &kDifferentialBelowCreep,
+        &kPumpDuty,
+        &kPumpStarts,
+        &kNoVacuumWarning,
+        &kPumpDeadKeyOff,
+        &kPumpLiveKeyOff,
+        &kBatteryDrainParked,
+        &kPumpVoltageLow,
+        &kChargingTooWeak,
+        &kSneakPath,
         &kRatingBelowPlace,
     };
     return kRules;

@@ -89,6 +89,17 @@ inline CircuitBuilder soundVan(CircuitBuilder::Choices relayChoices = {{"suppres
     return builder;
 }
 
+/// The same with an ignition switch S1 before the vacuum switch.
+inline CircuitBuilder keyedVan() {
+    CircuitBuilder builder = vanVacuumSide();
+    addPumpFeed(builder, {{"suppression", "diode"}})
+        .part("hand-switch", "S1")
+        .wire("F1.2", "S1.1", 0.75e-6, 1)
+        .wire("S1.2", "B1.1", 0.75e-6, 1)
+        .wire("B1.2", "K1.86", 0.75e-6, 1);
+    return builder;
+}
+
 /// Battery G1, fuse F1, switch S1, lamp P1: w1 from G1 to F1, w2 to S1, w3 to P1, w4 to ground, w5 from G1 to
 /// ground. 60 W at 12 V are 5 A.
 inline CircuitBuilder switchedLamp(CircuitBuilder::Values lamp = {{"ratedPower_W", 60}},

@@ -1,4 +1,4 @@
-#include "tests/core/checks/run_rule.h"
+#include "tests/core/checks/equipped_van.h"
 
 using namespace pumpwright;
 
@@ -29,7 +29,7 @@ std::set<std::string> raised(const Circuit& circuit, const DriveResult& drive) {
 } // namespace
 
 TEST_CASE("the sound van drives without a finding", "[checks][drive]") {
-    CircuitBuilder builder = soundVan();
+    CircuitBuilder builder = equippedVan();
     const Circuit circuit = builder.plan(pressesAt({60, 75, 90}, 110)).build();
     const DriveResult drive = simulateDrive(circuit);
     REQUIRE(drive.status == DriveStatus::Finished);
@@ -48,7 +48,7 @@ TEST_CASE("a press before the pump has run lacks assist", "[checks][drive]") {
 }
 
 TEST_CASE("a switch with next to no differential chatters", "[checks][drive]") {
-    CircuitBuilder builder = soundVan();
+    CircuitBuilder builder = equippedVan();
     Circuit circuit = builder.plan(standingPlan(60)).build();
     circuit.parts.at(PartId{"B1"}).values["differential_Pa"] = 50;
     const DriveResult drive = simulateDrive(circuit);

@@ -1,0 +1,109 @@
+#include "core/checks/booster_reserve.h"
+#include "core/checks/carried_current.h"
+#include "core/checks/controls.h"
+#include "core/checks/press_assist.h"
+#include "core/checks/standing_state.h"
+#include "core/checks/vacuum_lines.h"
+#include "core/checks/wording.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+/// Hand switches without which the pump does not run.
+std::vector<PartId> keysOf(const Survey& survey, const LoadPath& pump) {
+    std::vector<PartId> keys;
+    for (const std::size_t contact : allControlsOf(survey, pump)) {
+        const Branch& branch = survey.branches()[contact];
+        if (contactOf(survey, branch).by == Operator::Hand) {
+            keys.push_back(branch.part);
+        }
+    }
+    return keys;
+}
+
+/// Presses of the plan after one of these switches has been turned off and before it is on again.
+int pressesWithKeyOff(const DrivePlan& plan, const std::vector<PartId>& keys) {
+    int presses = 0;
+    for (const Press& press : plan.presses) {
+        const auto turnedOff = [&](const PartId& key) {
+            bool off = false;
+            for (const SwitchMove& move : plan.switchMoves) {
+                off = move.part == key && move.at_s <= press.at_s ? !move.on : off;
+            }
+            return off;
+        };
+        presses += std::any_of(keys.begin(), keys.end(), turnedOff) ? 1 : 0;
+    }
+    return presses;
+}
+
+/// Presses with assist that are in store when the pump stops; none without a booster or vacuum switch.
+int presentReserve(const Survey& survey) {
+    int reserve = 0;
+    for (const End& port : boosterPorts(survey)) {
+        if (const auto vacuum_Pa = leastKeptVacuum_Pa(survey, port)) {
+            reserve =
+                std::max(reserve, reservePresses(isolatedBooster(survey, port), *vacuum_Pa,
+                                                 usualPedalForce_N(survey.circuit().plan), kDangerShare));
+        }
+    }
+    return reserve;
+}
+
+Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& pump,
+                   const std::vector<PartId>& keys) {
+    const int presses = pressesWithKeyOff(survey.circuit().plan, keys);
+    const int reserve = presentReserve(survey);
+    const std::string name = nameOf(survey.circuit(), pump.part);
+    const std::string key = listOf(namesOf(survey.circuit(), keys));
+    Finding finding = newFinding(rule);
+    finding.word = presses > reserve ? SignalWord::Warning : SignalWord::Notice;
+    finding.parts = {pump.part};
+    finding.parts.insert(finding.parts.end(), keys.begin(), keys.end());
+    finding.value = reserve;
+    finding.limit = std::max(presses, survey.circuit().limits.reservePresses);
+    finding.what =
+        fmt::format("With {} off while the vehicle rolls, {} is dead; {} press{} with assist {} in store",
+                    key, name, reserve, reserve == 1 ? "" : "es", reserve == 1 ? "is" : "are");
+    finding.what += presses > 0 ? fmt::format(", and the drive plan makes {}.", presses) : ".";
+    finding.why =
+        "A key that is turned off too early, or an ignition switch that fails, takes the assist along.";
+    finding.remedies = {
+        {fmt::format("Tell the driver to keep {} on until the vehicle stands; write it on the sheet.", key),
+         {}},
+        {"Fit a larger reservoir, so that the presses after that have their vacuum.", {}}};
+    return finding;
+}
+
+std::vector<Finding> check(const Rule& rule, const Survey& survey) {
+    std::vector<Finding> findings;
+    const std::vector<std::size_t> pumps = pumpPaths(survey);
+    if (pumps.empty()) {
+        return findings;
+    }
+    const StandingState off = standingState(survey, {.pedalDown = true, .vacuumLow = true});
+    const StandingState on = standingState(survey, {.handOn = true, .pedalDown = true, .vacuumLow = true});
+    for (const std::size_t number : pumps) {
+        const LoadPath& pump = survey.loadPaths()[number];
+        const std::vector<PartId> keys = keysOf(survey, pump);
+        if (on.fed[number] && !off.fed[number] && !keys.empty()) {
+            findings.push_back(findingFor(rule, survey, pump, keys));
+        }
+    }
+    return findings;
+}
+
+} // namespace
+
+extern const Rule kPumpDeadKeyOff{"pump-dead-key-off",
+                                  "Pump dead with the key off while rolling",
+                                  SignalWord::Warning,
+                                  "common practice, no published source",
+                                  false,
+                                  check};
+
+} // namespace pumpwright

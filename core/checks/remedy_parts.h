@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/checks/survey.h"
+
+#include <optional>
+
+namespace pumpwright {
+
+// Edits that remedies offer and that bring several parts into a circuit at once. Each is empty where the
+// circuit has no place for it.
+
+/// Puts a power relay, with a diode across its coil, in place of a contact that switches the plus side of
+/// loads; the contact then switches the coil. Empty too where no relay of the usual size would do.
+std::optional<Edit> powerRelayEdit(const Survey& survey, std::size_t contact, double continuous_A,
+                                   double make_A);
+
+/// A lamp that a vacuum switch of its own at the booster lights at low vacuum, on a fuse of its own.
+std::optional<Edit> warningLampEdit(const Survey& survey);
+
+/// Puts a hand switch, on at the start, into a wire.
+Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view label, std::string name);
+
+/// Puts a diode into a wire so that current flows on towards `to`, one of the wire's ends, only.
+Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, std::string name);
+
+/// Puts a reservoir into the hose at a booster's port.
+std::optional<Edit> reservoirEdit(const Circuit& circuit, const End& booster, double volume_m3,
+                                  std::string name);
+
+} // namespace pumpwright
