@@ -9,41 +9,81 @@
 namespace pumpwright {
 namespace {
 
-/// Gives all but the first of these parts the next free reference.
-Edit renumbered(const Survey& survey, const std::vector<PartId>& parts, bool firstKeeps) {
+// What differs between parts, wires and hoses.
+std::string letterOf(const Part& part) {
+    return std::string(kindOf(part).letter());
+}
+std::string letterOf(const Wire&) {
+    return "W";
+}
+std::string letterOf(const Hose&) {
+    return "H";
+}
+Change put(const PartId& id, Part part) {
+    return putPart(id, std::move(part));
+}
+Change put(const WireId& id, Wire wire) {
+    return putWire(id, std::move(wire));
+}
+Change put(const HoseId& id, Hose hose) {
+    return putHose(id, std::move(hose));
+}
+std::map<PartId, Part>& objectsOf(Circuit& circuit, const PartId&) {
+    return circuit.parts;
+}
+std::map<WireId, Wire>& objectsOf(Circuit& circuit, const WireId&) {
+    return circuit.wires;
+}
+std::map<HoseId, Hose>& objectsOf(Circuit& circuit, const HoseId&) {
+    return circuit.hoses;
+}
+
+/// Gives all but the first of these the next free reference.
+template <class IdType>
+Edit renumbered(const Survey& survey, const std::vector<IdType>& ids, bool firstKeeps,
+                const std::string& sort) {
     Circuit draft = survey.circuit();
-    Edit edit{"Give every part its own reference", {}};
-    for (std::size_t i = firstKeeps ? 1 : 0; i < parts.size(); ++i) {
-        Part part = survey.part(parts[i]);
-        part.reference = freeReference(draft, std::string(kindOf(part).letter()));
-        draft.parts.at(parts[i]).reference = part.reference;
-        edit.changes.push_back(putPart(parts[i], std::move(part)));
+    Edit edit{"Give every " + sort + " its own reference", {}};
+    for (std::size_t i = firstKeeps ? 1 : 0; i < ids.size(); ++i) {
+        auto& object = objectsOf(draft, ids[i]).at(ids[i]);
+        object.reference = freeReference(draft, letterOf(object));
+        edit.changes.push_back(put(ids[i], object));
     }
     return edit;
 }
 
-std::vector<Finding> check(const Rule& rule, const Survey& survey) {
-    std::map<std::string, std::vector<PartId>> byReference;
-    for (const auto& [id, part] : survey.circuit().parts) {
-        byReference[part.reference].push_back(id);
+/// Findings about one sort of object. `subjects` is where a finding lists it.
+template <class IdType, class Object>
+void add(const Rule& rule, const Survey& survey, const std::map<IdType, Object>& objects,
+         const std::string& sort, std::vector<IdType> Finding::*subjects, std::vector<Finding>& findings) {
+    std::map<std::string, std::vector<IdType>> byReference;
+    for (const auto& [id, object] : objects) {
+        byReference[object.reference].push_back(id);
     }
-    std::vector<Finding> findings;
-    for (const auto& [reference, parts] : byReference) {
+    for (const auto& [reference, ids] : byReference) {
         const bool nameless = reference.empty();
-        if (parts.size() < 2 && !nameless) {
+        if (ids.size() < 2 && !nameless) {
             continue;
         }
         Finding finding = newFinding(rule);
-        finding.parts = parts;
-        finding.value = static_cast<double>(parts.size());
+        finding.*subjects = ids;
+        finding.value = static_cast<double>(ids.size());
         finding.limit = nameless ? 0 : 1;
-        finding.what = nameless ? fmt::format("{} part{} no reference.", parts.size(),
-                                              parts.size() == 1 ? " has" : "s have")
-                                : fmt::format("{} parts are called {}.", parts.size(), reference);
+        finding.what = nameless ? fmt::format("{} {}{} no reference.", ids.size(), sort,
+                                              ids.size() == 1 ? " has" : "s have")
+                                : fmt::format("{} {}s are called {}.", ids.size(), sort, reference);
         finding.why = "On the wiring sheet nobody can tell which of them is meant.";
-        finding.remedies = {{"Give them the next free references.", renumbered(survey, parts, !nameless)}};
+        finding.remedies = {
+            {"Give them the next free references.", renumbered(survey, ids, !nameless, sort)}};
         findings.push_back(std::move(finding));
     }
+}
+
+std::vector<Finding> check(const Rule& rule, const Survey& survey) {
+    std::vector<Finding> findings;
+    add(rule, survey, survey.circuit().parts, "part", &Finding::parts, findings);
+    add(rule, survey, survey.circuit().wires, "wire", &Finding::wires, findings);
+    add(rule, survey, survey.circuit().hoses, "hose", &Finding::hoses, findings);
     return findings;
 }
 

@@ -15,8 +15,6 @@ constexpr double kFuseLead_m = 0.17;
 /// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
 constexpr double kCoilWire_m2 = 0.75e-6;
 
-Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
-    return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
 }
 
 Wire shortWire(std::string reference, End from, End to) {
@@ -114,23 +112,50 @@ Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::s
     return edit;
 }
 
-Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
-              std::string name) {
-    const PartId fuse = freePartId(circuit);
-    Part part = partBeside(circuit, fuseKind(), circuit.parts.at(atEnd.part).at);
-    part.values["rating_A"] = rating_A;
+Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
+    return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
+}
+
+Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Part part,
+                const std::string& near, const std::string& far, std::string name) {
+    const PartId id = freePartId(circuit);
     Wire rest = circuit.wires.at(wire);
     Wire lead = rest;
     lead.reference = freeReference(circuit, "W");
     lead.from = atEnd;
-    lead.to = {fuse, "1"};
+    lead.to = {id, near};
     lead.length_m = std::min(kFuseLead_m, rest.length_m);
     lead.bends.clear();
-    (rest.from == atEnd ? rest.from : rest.to) = {fuse, "2"};
+    (rest.from == atEnd ? rest.from : rest.to) = {id, far};
     rest.bends.clear();
     Edit edit{std::move(name), {}};
-    edit.changes = {putPart(fuse, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
+    edit.changes = {putPart(id, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
                     putWire(wire, std::move(rest))};
+    return edit;
+}
+
+Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
+              std::string name) {
+    Part fuse = partBeside(circuit, fuseKind(), circuit.parts.at(atEnd.part).at);
+    fuse.values["rating_A"] = rating_A;
+    return insertEdit(circuit, wire, atEnd, std::move(fuse), "1", "2", std::move(name));
+}
+
+Edit spliceEdit(const Circuit& circuit, const End& terminal, const std::vector<WireId>& moved,
+                double shortWire_m2, std::string name) {
+    const PartId splice = freePartId(circuit);
+    Edit edit{std::move(name), {}};
+    edit.changes.push_back(
+        putPart(splice, partBeside(circuit, spliceKind(), circuit.parts.at(terminal.part).at)));
+    for (const WireId& id : moved) {
+        Wire changed = circuit.wires.at(id);
+        (changed.from == terminal ? changed.from : changed.to) = {splice, "1"};
+        changed.bends.clear();
+        edit.changes.push_back(putWire(id, std::move(changed)));
+    }
+    Wire joint = shortWire(freeReference(circuit, "W"), {splice, "1"}, terminal);
+    joint.area_m2 = shortWire_m2;
+    edit.changes.push_back(putWire(freeWireId(circuit), std::move(joint)));
     return edit;
 }
 

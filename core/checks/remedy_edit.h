@@ -5,8 +5,11 @@
 #include <map>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace pumpwright {
+
+class PartKind;
 
 // Edits that remedies offer. Names are what undo shows.
 
@@ -21,9 +24,17 @@ Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& one
               const std::string& otherTerminal, std::string name);
 /// Adds a diode, cathode to `plus`, anode to `minus`, with two short wires.
 Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::string name);
+/// A new part of a kind with a free reference, on a free place near another one.
+Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near);
+/// Cuts a wire close to one of its ends and puts a part there, its terminal `near` on the side of that end.
+Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Part part,
+                const std::string& near, const std::string& far, std::string name);
 /// Cuts a wire close to one of its ends and puts a fuse there.
 Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
               std::string name);
+/// Moves wires from a terminal to a splice beside it, which one short wire joins to the terminal.
+Edit spliceEdit(const Circuit& circuit, const End& terminal, const std::vector<WireId>& moved,
+                double shortWire_m2, std::string name);
 /// Puts a check valve into the hose at a pump's inlet, so that air leaves through the pump only. The inlet
 /// has a hose.
 Edit checkValveEdit(const Circuit& circuit, const End& inlet, std::string name);

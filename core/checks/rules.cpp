@@ -33,6 +33,9 @@ extern const Rule kGroundThinnerThanFeed;
 extern const Rule kPolarityReversed;
 extern const Rule kWireToItself;
 extern const Rule kReferenceNotUnique;
+extern const Rule kTerminalOverfull;
+extern const Rule kSpliceHidden;
+extern const Rule kSuppliesOpposed;
 extern const Rule kSuppressionTwice;
 extern const Rule kMotorWithoutFreewheel;
 extern const Rule kContactBelowMinimumLoad;
@@ -77,6 +80,9 @@ std::span<const Rule* const> rules() {
         &kPolarityReversed,
         &kWireToItself,
         &kReferenceNotUnique,
+        &kTerminalOverfull,
+        &kSpliceHidden,
+        &kSuppliesOpposed,
         &kSuppressionDiodeReversed,
         &kCoilWithoutSuppression,
         &kSuppressionTwice,

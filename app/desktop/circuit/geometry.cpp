@@ -48,12 +48,4 @@ QTransform turning(const Part& part) {
     return transform;
 }
 
-GridPoint turned(const Part& part, GridPoint local) {
-    GridPoint point = part.mirrored ? GridPoint{-local.x, local.y} : local;
-    for (int turn = 0; turn < part.quarterTurns; ++turn) {
-        point = {-point.y, point.x};
-    }
-    return point;
-}
-
 } // namespace pumpwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/parts/placement.h"
 
 #include <QPointF>
 #include <QRectF>
@@ -23,8 +24,7 @@ GridPoint operator-(GridPoint a, GridPoint b);
 GridPoint stepTowards(Side side);
 Side opposite(Side side);
 
-/// From the symbol's own coordinates to the sheet: mirrored left to right first, then turned clockwise.
+/// From the symbol's own coordinates to the sheet, as turned() does for grid points.
 QTransform turning(const Part& part);
-GridPoint turned(const Part& part, GridPoint local);
 
 } // namespace pumpwright

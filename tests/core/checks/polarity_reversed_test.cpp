@@ -55,3 +55,22 @@ TEST_CASE("a battery with its plus on the body is a danger", "[checks][polarity-
     CHECK(found.front().parts == std::vector<PartId>{{"G1"}});
     CHECK(findings("polarity-reversed", afterRemedy(circuit, found.front())).empty());
 }
+
+TEST_CASE("the output of a solid-state relay has a plus side as well", "[checks][polarity-reversed]") {
+    const auto output = [](const char* fed, const char* feeding) {
+        CircuitBuilder builder = switchedLamp();
+        return builder.part("solid-state-relay", "K1")
+            .part("lamp", "P2")
+            .wire("F1.2", fed)
+            .wire(feeding, "P2.1")
+            .wire("P2.2", "G1.31")
+            .wire("S1.2", "K1.A1")
+            .wire("K1.A2", "G1.31")
+            .build();
+    };
+    CHECK(findings("polarity-reversed", output("K1.1", "K1.2")).empty());
+    const Circuit circuit = output("K1.2", "K1.1");
+    const Finding finding = onlyFinding("polarity-reversed", circuit);
+    CHECK(finding.parts == std::vector<PartId>{{"K1"}});
+    checkRemedy(circuit, finding);
+}

@@ -23,3 +23,18 @@ TEST_CASE("a part without a reference is one too many", "[checks][reference-not-
     CHECK(finding.what.find("1 part has no reference") != std::string::npos);
     checkRemedy(circuit, finding);
 }
+
+TEST_CASE("wires and hoses are told apart by their references too", "[checks][reference-not-unique]") {
+    Circuit circuit = soundVan().build();
+    circuit.wires.at(WireId{"w3"}).reference = "W2";
+    const Finding wires = onlyFinding("reference-not-unique", circuit);
+    CHECK(wires.wires == std::vector<WireId>{{"w2"}, {"w3"}});
+    checkComplete(wires);
+    checkRemedy(circuit, wires);
+    circuit = soundVan().build();
+    circuit.hoses.at(HoseId{"h1"}).reference = "";
+    const Finding hoses = onlyFinding("reference-not-unique", circuit);
+    CHECK(hoses.hoses == std::vector<HoseId>{{"h1"}});
+    CHECK(hoses.what.find("1 hose has no reference") != std::string::npos);
+    checkRemedy(circuit, hoses);
+}

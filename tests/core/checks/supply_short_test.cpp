@@ -85,3 +85,24 @@ TEST_CASE("a sound circuit has no short in any state of its contacts", "[checks]
     CHECK(findings("supply-short", soundVan().build()).empty());
     CHECK(findings("supply-short", switchedLamp().build()).empty());
 }
+
+TEST_CASE("two outputs that pull one line to plus and to ground are a short over both",
+          "[checks][supply-short]") {
+    const auto lineOf = [](const char* lower) {
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part("relay", "K1")
+            .part("relay", "K2")
+            .part("pump", "M1")
+            .wire("G1.30", "K1.30")
+            .wire("K1.87", "M1.+")
+            .wire("M1.-", "G1.31")
+            .wire("K2.30", "M1.+")
+            .wire("K2.87", lower)
+            .build();
+    };
+    const Finding finding = onlyFinding("supply-short", lineOf("G1.31"));
+    CHECK(finding.word == SignalWord::Danger);
+    CHECK(finding.what.find("K1 (30–87) and K2 (30–87) close") != std::string::npos);
+    CHECK(findings("supply-short", lineOf("K1.30")).empty());
+}
