@@ -1,3 +1,4 @@
+#include "core/checks/capacitor_charge.h"
 #include "core/checks/carried_current.h"
 #include "core/checks/wording.h"
 
@@ -12,6 +13,7 @@ constexpr double kWeldsSoon = 2;
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
+    const std::vector<CapacitorCharge> charges = capacitorCharges(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
         if (branch.sort != BranchSort::Contact) {
@@ -19,7 +21,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         }
         const double rating_A = contactOf(survey, branch).rating.make_A;
         const CarriedCurrent current = makingCurrent(survey, i);
-        if (rating_A <= 0 || current.value_A <= rating_A) {
+        // The inrush of a capacitor has a rule of its own, whose remedy is another: capacitor-inrush.
+        if (rating_A <= 0 || current.value_A <= rating_A ||
+            chargeBeyondRating(survey, charges, i) != nullptr) {
             continue;
         }
         const std::string name = nameOf(survey.circuit(), branch.part);

@@ -37,6 +37,9 @@ extern const Rule kTerminalOverfull;
 extern const Rule kSpliceHidden;
 extern const Rule kSuppliesOpposed;
 extern const Rule kSuppressionTwice;
+extern const Rule kDiodeDelaysRelease;
+extern const Rule kDiodeTooSmall;
+extern const Rule kCapacitorInrush;
 extern const Rule kMotorWithoutFreewheel;
 extern const Rule kContactBelowMinimumLoad;
 extern const Rule kCoilPullInMargin;
@@ -86,6 +89,9 @@ std::span<const Rule* const> rules() {
         &kSuppressionDiodeReversed,
         &kCoilWithoutSuppression,
         &kSuppressionTwice,
+        &kDiodeTooSmall,
+        &kDiodeDelaysRelease,
+        &kCapacitorInrush,
         &kMotorWithoutFreewheel,
         &kContactContinuousCurrent,
         &kContactMakingCurrent,

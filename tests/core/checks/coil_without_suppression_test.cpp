@@ -1,5 +1,7 @@
 #include "tests/core/checks/run_rule.h"
 
+#include <cmath>
+
 using namespace pumpwright;
 
 namespace {
@@ -21,9 +23,12 @@ TEST_CASE("a coil with nothing across it makes a spike as far as the gap stands 
     const Finding finding = onlyFinding("coil-without-suppression", circuit);
     CHECK(finding.word == SignalWord::Caution);
     CHECK(finding.parts == std::vector<PartId>{{"K1"}});
-    // Paschen minimum in air about 327 V, value from memory of textbooks; I·√(L/C) would be above 3 kV.
-    CHECK(finding.value == Approx(327));
+    // A gap stands no less than about 327 V, the Paschen minimum in air, value from memory of textbooks; this
+    // one 330 V. I·√(L/C) would be above 3 kV.
+    CHECK(finding.value == Approx(330));
+    CHECK(finding.limit == Approx(100));
     CHECK(finding.what.find("opening gap") != std::string::npos);
+    CHECK(finding.what.find("across the contact 1–2 of B1, which stands 330 V") != std::string::npos);
     checkComplete(finding);
     REQUIRE(finding.remedies.size() == 2);
     checkRemedy(circuit, finding, 0);
@@ -64,7 +69,7 @@ TEST_CASE("a drive in which the coil stays on says nothing about its spike",
                                   .part("K1", probe::kEnergised, {{0, 1}})
                                   .part("K1", probe::kCoilVoltage, {{0, 12}, {10, 12}})
                                   .drive();
-    CHECK(onlyFinding("coil-without-suppression", soundVan({}).build(), &drive).value == Approx(327));
+    CHECK(onlyFinding("coil-without-suppression", soundVan({}).build(), &drive).value == Approx(330));
 }
 
 TEST_CASE("diode, resistor or capacitor across the coil suppress it",
@@ -123,4 +128,31 @@ TEST_CASE("with plus on 85 the remedy is a diode outside, the other way round",
     CHECK(finding.remedies[0].text.find("cathode to K1.85") != std::string::npos);
     checkRemedy(circuit, finding);
     CHECK(findings("suppression-diode-reversed", afterRemedy(circuit, finding)).empty());
+}
+
+TEST_CASE("a semiconductor's breakdown voltage is the limit of the spike that it has to stand",
+          "[checks][coil-without-suppression][at-limit]") {
+    // The relay's coil on a solid-state output that breaks down at 60 V; 12.65 V on 90 Ω and 0.7 H.
+    const auto onOutput = [](double spike_V) {
+        CircuitBuilder builder = vanVacuumSide();
+        addPumpFeed(builder);
+        const double capacitance_F = 0.7 * std::pow(12.65 / 90 / spike_V, 2);
+        Circuit circuit = builder.part("solid-state-relay", "K2")
+                              .wire("F1.2", "K2.1")
+                              .wire("K2.2", "K1.86")
+                              .wire("F1.2", "B1.1")
+                              .wire("B1.2", "K2.A1")
+                              .wire("K2.A2", "X3.31")
+                              .build();
+        circuit.parts.at(PartId{"K1"}).values["strayCapacitance_F"] = capacitance_F;
+        return circuit;
+    };
+    CHECK(findings("coil-without-suppression", onOutput(0.995 * (60 - 12.65))).empty());
+    const Circuit circuit = onOutput(1.005 * (60 - 12.65));
+    const Finding finding = onlyFinding("coil-without-suppression", circuit);
+    CHECK(finding.value == Approx(1.005 * (60 - 12.65)).epsilon(0.001));
+    CHECK(finding.limit == Approx(60 - 12.65).epsilon(0.001));
+    CHECK(finding.what.find("the output 1–2 of K2, which stands 60 V") != std::string::npos);
+    checkComplete(finding);
+    checkRemedy(circuit, finding);
 }
