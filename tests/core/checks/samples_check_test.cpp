@@ -15,13 +15,16 @@ Circuit sample(const std::string& name) {
 
 } // namespace
 
-TEST_CASE("the circuit that was put right raises nothing above a notice", "[checks][samples]") {
-    const Circuit circuit = sample("put-right");
-    const DriveResult drive = simulateDrive(circuit);
-    REQUIRE(drive.status == DriveStatus::Finished);
-    for (const Finding& finding : allFindings(circuit, &drive)) {
-        INFO(finding.rule << ": " << finding.what);
-        CHECK(finding.word == SignalWord::Notice);
+TEST_CASE("circuits that were put right raise nothing above a notice", "[checks][samples]") {
+    for (const char* name : {"put-right", "solid-state"}) {
+        INFO(name);
+        const Circuit circuit = sample(name);
+        const DriveResult drive = simulateDrive(circuit);
+        REQUIRE(drive.status == DriveStatus::Finished);
+        for (const Finding& finding : allFindings(circuit, &drive)) {
+            INFO(finding.rule << ": " << finding.what);
+            CHECK(finding.word == SignalWord::Notice);
+        }
     }
 }
 
