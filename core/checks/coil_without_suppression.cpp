@@ -112,7 +112,7 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& branch) {
     const End minus = plusIsFrom ? branch.toEnd() : branch.fromEnd();
     remedies.push_back(
         {fmt::format("Fit a diode across the coil, cathode to {}.", nameOf(survey.circuit(), plus)),
-         diodeEdit(survey.circuit(), plus, minus, "Add a diode across " + name)});
+         diodeEdit(survey.circuit(), plus, minus, 0, "Add a diode across " + name)});
     return remedies;
 }
 

@@ -1,36 +1,57 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/parallel_group.h"
+#include "core/checks/relay_edit.h"
+#include "core/checks/remedy_edit.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace pumpwright {
 namespace {
 
-/// A contact for inductive loads at 12 V needs this many times its current as a resistive rating
-/// [FAA AC 43.13-1B, table 11-4].
-constexpr double kInductiveFactor = 2;
-
-struct BreakingLimit {
-    double value_A = 0;
-    bool inductive = false;
-    bool derived = false; ///< from the resistive rating
-};
-
-BreakingLimit breakingLimit(const Survey& survey, std::size_t branch) {
-    const ContactRating& rating = contactOf(survey, survey.branches()[branch]).rating;
-    const auto& expected = survey.expectedCurrents().branches;
-    const auto found = expected.find(branch);
-    if (found == expected.end() || !found->second.inductive) {
-        return {rating.breakResistive_A};
+/// Where a diode takes the winding's current over, the contact needs its resistive rating only.
+std::optional<Remedy> diodeRemedy(const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
+                                  const CarriedCurrent& current, const LoadPath& winding) {
+    const auto inductive =
+        std::count_if(loads.over(contact).begin(), loads.over(contact).end(),
+                      [&](const LoadPath* path) { return breaksInductively(survey, *path); });
+    const ContactRating& rating = contactOf(survey, survey.branches()[contact]).rating;
+    if (inductive != 1 || current.value_A > rating.breakResistive_A) {
+        return std::nullopt;
     }
-    if (rating.breakInductive_A > 0) {
-        return {rating.breakInductive_A, true};
-    }
-    return {rating.breakResistive_A / kInductiveFactor, true, true};
+    const std::string name = nameOf(survey.circuit(), winding.part);
+    const End plus{winding.part, winding.load.from};
+    return Remedy{fmt::format("Fit a diode across {}, cathode to {}, so that its current does not go through "
+                              "the arc.",
+                              name, nameOf(survey.circuit(), plus)),
+                  diodeEdit(survey.circuit(), plus, {winding.part, winding.load.to}, winding.load.running_A,
+                            "Add a diode across " + name)};
 }
 
-Finding findingFor(const Rule& rule, const Survey& survey, const Branch& branch,
+std::vector<Remedy> remedies(const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
+                             const CarriedCurrent& current, const BreakingLimit& limit) {
+    std::vector<Remedy> all;
+    if (limit.inductive != nullptr) {
+        if (const auto diode = diodeRemedy(survey, contact, loads, current, *limit.inductive)) {
+            all.push_back(*diode);
+        }
+    }
+    if (const auto relay = powerRelayRemedy(survey, loads, contact, {0, 0, current.value_A})) {
+        all.push_back(*relay);
+    }
+    all.push_back({fmt::format("Let {} switch a relay whose contact may break {}.",
+                               nameOf(survey.circuit(), survey.branches()[contact].part),
+                               amount(current.value_A, QuantityKind::Current)),
+                   {}});
+    return all;
+}
+
+Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
                    const CarriedCurrent& current, const BreakingLimit& limit) {
+    const Branch& branch = survey.branches()[contact];
+    const LoadPath* load = limit.inductive != nullptr ? limit.inductive : loads.heaviest(contact);
     const std::string name = nameOf(survey.circuit(), branch.part);
     Finding finding = newFinding(rule);
     finding.parts = {branch.part};
@@ -39,32 +60,32 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& branch,
     finding.kind = QuantityKind::Current;
     finding.at_s = current.at_s;
     finding.what =
-        fmt::format("The contact {}–{} of {} opens under {} ({}); with {} load it may break {}.", branch.from,
-                    branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
-                    limit.inductive ? "an inductive" : "a resistive", amount(finding.limit, finding.kind));
+        fmt::format("The contact {}–{} of {} opens under {} ({}); with {} load{} it may break {}.",
+                    branch.from, branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
+                    limit.inductive != nullptr ? "an inductive" : "a resistive", categoryNote(load),
+                    amount(finding.limit, finding.kind));
     if (limit.derived) {
         finding.source = "FAA AC 43.13-1B, table 11-4: half the resistive rating";
     }
     finding.why = "The arc at opening eats the contact; in the end it sticks or no longer closes.";
-    finding.remedies = {
-        {fmt::format("Let {} switch a relay whose contact may break {}.", name,
-                     amount(finding.value, finding.kind)),
-         {}},
-        {"Fit a diode across the load, so that its current does not go through the arc.", {}}};
+    finding.remedies = remedies(survey, contact, loads, current, limit);
     return finding;
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
+    const SwitchedLoads loads(survey);
+    const ParallelContacts parallel(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        if (branch.sort != BranchSort::Contact || contactOf(survey, branch).semiconductor) {
+        if (branch.sort != BranchSort::Contact || contactOf(survey, branch).semiconductor ||
+            parallel.contains(i)) {
             continue;
         }
-        const BreakingLimit limit = breakingLimit(survey, i);
+        const BreakingLimit limit = breakingLimit(survey, loads, i);
         const CarriedCurrent current = breakingCurrent(survey, i);
         if (limit.value_A > 0 && current.value_A > limit.value_A) {
-            findings.push_back(findingFor(rule, survey, branch, current, limit));
+            findings.push_back(findingFor(rule, survey, i, loads, current, limit));
         }
     }
     return findings;
@@ -72,11 +93,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kContactBreakingCurrent{"contact-breaking-current",
-                                          "Contact breaks too high a current",
-                                          SignalWord::Caution,
-                                          "the contact's rating for breaking",
-                                          false,
-                                          check};
+extern const Rule kContactBreakingCurrent{
+    "contact-breaking-current",
+    "Contact breaks too high a current",
+    SignalWord::Caution,
+    "the contact's rating for breaking; kinds of load: IEC 60947-4-1 and IEC 60947-5-1",
+    false,
+    check};
 
 } // namespace pumpwright

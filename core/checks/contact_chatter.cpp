@@ -11,16 +11,6 @@ namespace {
 /// Closings this near to the one before are the bounce of one contact. Common practice, no published source.
 constexpr double kBounce_s = 0.01;
 
-std::vector<double> withoutBounce(const std::vector<double>& closings_s) {
-    std::vector<double> real;
-    for (const double time_s : closings_s) {
-        if (real.empty() || time_s - real.back() >= kBounce_s) {
-            real.push_back(time_s);
-        }
-    }
-    return real;
-}
-
 /// Presses and switch moves of the plan: what they close is no chatter.
 double commandsIn(const DrivePlan& plan, double from_s, double to_s) {
     const auto within = [&](const auto& command) { return command.at_s >= from_s && command.at_s <= to_s; };
@@ -30,20 +20,30 @@ double commandsIn(const DrivePlan& plan, double from_s, double to_s) {
 
 } // namespace
 
+std::vector<double> closings_s(const Channel& state) {
+    std::vector<double> real;
+    for (const double time_s : risings(state)) {
+        if (real.empty() || time_s - real.back() >= kBounce_s) {
+            real.push_back(time_s);
+        }
+    }
+    return real;
+}
+
 ContactChatter contactChatter(const DrivePlan& plan, const Channel& state) {
     ContactChatter worst;
-    const std::vector<double> closings_s = withoutBounce(risings(state));
+    const std::vector<double> times_s = closings_s(state);
     std::size_t last = 0;
-    for (std::size_t first = 0; first < closings_s.size(); ++first) {
-        while (last < closings_s.size() && closings_s[last] <= closings_s[first] + kChatterWindow_s) {
+    for (std::size_t first = 0; first < times_s.size(); ++first) {
+        while (last < times_s.size() && times_s[last] <= times_s[first] + kChatterWindow_s) {
             ++last;
         }
         // One command more may still act in the window: the one that made its first closing.
         const double commanded =
-            commandsIn(plan, closings_s[first] - kChatterWindow_s, closings_s[first] + kChatterWindow_s);
+            commandsIn(plan, times_s[first] - kChatterWindow_s, times_s[first] + kChatterWindow_s);
         const double closings = static_cast<double>(last - first) - commanded;
         if (closings > worst.closings) {
-            worst = {closings, closings_s[first]};
+            worst = {closings, times_s[first]};
         }
     }
     return worst;

@@ -3,11 +3,16 @@
 #include "core/circuit/circuit.h"
 #include "core/simulate/recording.h"
 
+#include <vector>
+
 namespace pumpwright {
 
 // Two closings within two seconds are a restart; three are chatter. Common practice, no published source.
 inline constexpr double kChatterWindow_s = 2;
 inline constexpr double kAllowedClosings = 2;
+
+/// Times at which a contact closes, without its bounce. `state` is the channel of its state.
+std::vector<double> closings_s(const Channel& state);
 
 /// The window in which a contact closes most often.
 struct ContactChatter {

@@ -1,4 +1,5 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/relay_edit.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
@@ -8,6 +9,7 @@ namespace {
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
+    const SwitchedLoads loads(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
         if (branch.sort != BranchSort::Contact) {
@@ -32,10 +34,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
                                    whereFrom(current), amount(finding.limit, finding.kind));
         finding.why =
             "An overloaded contact heats up, softens its housing and in the end fails closed or open.";
-        finding.remedies = {{fmt::format("Let {} switch a relay with a contact for at least {}.", name,
-                                         amount(finding.value, finding.kind)),
-                             {}},
-                            {fmt::format("Choose a part with a larger contact as {}.", name), {}}};
+        if (const auto relay = powerRelayRemedy(survey, loads, i, {current.value_A, 0, 0})) {
+            finding.remedies.push_back(*relay);
+        }
+        finding.remedies.push_back({fmt::format("Choose a part with a contact for at least {} as {}.",
+                                                amount(finding.value, finding.kind), name),
+                                    {}});
         findings.push_back(std::move(finding));
     }
     return findings;

@@ -1,5 +1,7 @@
 #include "core/checks/capacitor_charge.h"
 #include "core/checks/carried_current.h"
+#include "core/checks/parallel_group.h"
+#include "core/checks/relay_edit.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
@@ -11,49 +13,61 @@ namespace {
 /// published source.
 constexpr double kWeldsSoon = 2;
 
+Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
+                   const CarriedCurrent& current) {
+    const Branch& branch = survey.branches()[contact];
+    const double rating_A = contactOf(survey, branch).rating.make_A;
+    const std::string name = nameOf(survey.circuit(), branch.part);
+    Finding finding = newFinding(rule);
+    finding.word = current.value_A > kWeldsSoon * rating_A ? SignalWord::Warning : SignalWord::Caution;
+    finding.parts = {branch.part};
+    finding.value = current.value_A;
+    finding.limit = rating_A;
+    finding.kind = QuantityKind::Current;
+    finding.at_s = current.at_s;
+    finding.what =
+        fmt::format("The contact {}–{} of {} closes on an inrush of {} ({}){}; it may make {}.", branch.from,
+                    branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
+                    categoryNote(loads.heaviest(contact)), amount(finding.limit, finding.kind));
+    finding.why = "A contact that bounces on too high an inrush welds, and the load runs on.";
+    if (const auto relay = powerRelayRemedy(survey, loads, contact, {0, current.value_A, 0})) {
+        finding.remedies.push_back(*relay);
+    }
+    finding.remedies.push_back({fmt::format("Choose a part that may make at least {} as {}.",
+                                            amount(finding.value, finding.kind), name),
+                                {}});
+    return finding;
+}
+
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
     const std::vector<CapacitorCharge> charges = capacitorCharges(survey);
+    const SwitchedLoads loads(survey);
+    const ParallelContacts parallel(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        if (branch.sort != BranchSort::Contact) {
+        // What contacts in parallel and capacitors ask for is told by rules of their own.
+        if (branch.sort != BranchSort::Contact || parallel.contains(i) ||
+            chargeBeyondRating(survey, charges, i) != nullptr) {
             continue;
         }
         const double rating_A = contactOf(survey, branch).rating.make_A;
         const CarriedCurrent current = makingCurrent(survey, i);
-        // The inrush of a capacitor has a rule of its own, whose remedy is another: capacitor-inrush.
-        if (rating_A <= 0 || current.value_A <= rating_A ||
-            chargeBeyondRating(survey, charges, i) != nullptr) {
-            continue;
+        if (rating_A > 0 && current.value_A > rating_A) {
+            findings.push_back(findingFor(rule, survey, i, loads, current));
         }
-        const std::string name = nameOf(survey.circuit(), branch.part);
-        Finding finding = newFinding(rule);
-        finding.word = current.value_A > kWeldsSoon * rating_A ? SignalWord::Warning : SignalWord::Caution;
-        finding.parts = {branch.part};
-        finding.value = current.value_A;
-        finding.limit = rating_A;
-        finding.kind = QuantityKind::Current;
-        finding.at_s = current.at_s;
-        finding.what = fmt::format("The contact {}–{} of {} closes on an inrush of {} ({}); it may make {}.",
-                                   branch.from, branch.to, name, amount(finding.value, finding.kind),
-                                   whereFrom(current), amount(finding.limit, finding.kind));
-        finding.why = "A contact that bounces on too high an inrush welds, and the load runs on.";
-        finding.remedies = {{fmt::format("Let {} switch a relay that may make at least {}.", name,
-                                         amount(finding.value, finding.kind)),
-                             {}},
-                            {fmt::format("Choose a part that may make more as {}.", name), {}}};
-        findings.push_back(std::move(finding));
     }
     return findings;
 }
 
 } // namespace
 
-extern const Rule kContactMakingCurrent{"contact-making-current",
-                                        "Contact closes on too high an inrush",
-                                        SignalWord::Warning,
-                                        "the contact's rating for making",
-                                        false,
-                                        check};
+extern const Rule kContactMakingCurrent{
+    "contact-making-current",
+    "Contact closes on too high an inrush",
+    SignalWord::Warning,
+    "the contact's rating for making; kinds of load: IEC 60947-4-1 and IEC 60947-5-1",
+    false,
+    check};
 
 } // namespace pumpwright

@@ -3,6 +3,7 @@
 #include "core/checks/current_loop.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/suppression.h"
+#include "core/checks/switched_load.h"
 #include "core/checks/wording.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
@@ -27,19 +28,17 @@ struct Matters {
     double rating_A = 0;
 };
 
-std::optional<Matters> loadThatMatters(const Survey& survey, const PartId& relay) {
-    const auto& expected = survey.expectedCurrents().branches;
+std::optional<Matters> loadThatMatters(const Survey& survey, const SwitchedLoads& loads,
+                                       const PartId& relay) {
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        const auto found = expected.find(i);
-        if (branch.part != relay || branch.sort != BranchSort::Contact || found == expected.end() ||
-            !found->second.inductive) {
+        if (branch.part != relay || branch.sort != BranchSort::Contact) {
             continue;
         }
-        const double rating_A = contactOf(survey, branch).rating.breakInductive_A;
+        const BreakingLimit limit = breakingLimit(survey, loads, i);
         const double current_A = breakingCurrent(survey, i).value_A;
-        if (rating_A > 0 && current_A > kSlowBreakShare * rating_A) {
-            return Matters{&branch, current_A, rating_A};
+        if (limit.inductive != nullptr && current_A > kSlowBreakShare * limit.value_A) {
+            return Matters{&branch, current_A, limit.value_A};
         }
     }
     return std::nullopt;
@@ -80,11 +79,12 @@ Remedy remedyFor(const Survey& survey, const Branch& coil, const PartId& diode) 
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
+    const SwitchedLoads loads(survey);
     for (const LoadPath& path : survey.loadPaths()) {
         const Branch& branch = survey.branches()[path.branch];
         const auto diode =
             branch.sort == BranchSort::Coil && path.source ? freewheelDiodeOf(survey, branch) : std::nullopt;
-        const auto matters = diode ? loadThatMatters(survey, path.part) : std::nullopt;
+        const auto matters = diode ? loadThatMatters(survey, loads, path.part) : std::nullopt;
         if (!matters) {
             continue;
         }

@@ -1,6 +1,6 @@
 #include "core/checks/carried_current.h"
 #include "core/checks/current_loop.h"
-#include "core/checks/remedy_edit.h"
+#include "core/checks/standard_size.h"
 #include "core/checks/suppression.h"
 #include "core/checks/wording.h"
 
@@ -18,7 +18,6 @@ namespace {
 constexpr double kReverseFactor = 3;
 
 // Diodes as they are sold. Common practice, no published source.
-constexpr std::array kCurrents_A{1.0, 3.0, 6.0, 10.0, 15.0, 20.0, 30.0, 60.0};
 constexpr std::array kReverse_V{50.0, 100.0, 200.0, 400.0, 600.0, 1000.0};
 constexpr std::array kSurges_A{30.0, 60.0, 100.0, 200.0, 400.0, 600.0, 1000.0};
 
@@ -65,14 +64,14 @@ struct Shortage {
     double needs = 0;
     QuantityKind kind = QuantityKind::Current;
     std::string_view verb;
-    std::span<const double> sizes;
+    std::span<const double> sizes; ///< empty: those of standard_size.h
 
     double ratio() const { return needs / has; }
 };
 
 std::vector<Shortage> shortages(const Rectifier& diode, const Duty& duty) {
     std::vector<Shortage> all{
-        {"ratedCurrent_A", diode.continuous_A, duty.carries_A, QuantityKind::Current, "carries", kCurrents_A},
+        {"ratedCurrent_A", diode.continuous_A, duty.carries_A, QuantityKind::Current, "carries", {}},
         {"surgeCurrent_A", diode.surge_A, duty.surge_A, QuantityKind::Current, "takes as a surge", kSurges_A},
         {"reverseVoltage_V", diode.reverse_V, duty.blocks_V, QuantityKind::Voltage, "blocks", kReverse_V}};
     std::erase_if(all, [](const Shortage& one) { return one.has <= 0 || one.needs <= one.has; });
@@ -81,13 +80,21 @@ std::vector<Shortage> shortages(const Rectifier& diode, const Duty& duty) {
     return all;
 }
 
+std::optional<double> sizeAtLeast(const Shortage& one) {
+    if (one.sizes.empty()) {
+        return diodeAtLeast_A(one.needs);
+    }
+    const auto size = std::lower_bound(one.sizes.begin(), one.sizes.end(), one.needs);
+    return size == one.sizes.end() ? std::nullopt : std::optional(*size);
+}
+
 Remedy remedyFor(const Survey& survey, const PartId& id, const std::vector<Shortage>& all) {
     const std::string name = nameOf(survey.circuit(), id);
     Part larger = survey.part(id);
     std::vector<std::string> values;
     for (const Shortage& one : all) {
-        const auto size = std::lower_bound(one.sizes.begin(), one.sizes.end(), one.needs);
-        if (size == one.sizes.end()) {
+        const auto size = sizeAtLeast(one);
+        if (!size) {
             return {"Choose a larger diode as " + name + ".", {}};
         }
         larger.values.insert_or_assign(std::string(one.key), *size);

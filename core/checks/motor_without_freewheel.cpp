@@ -50,10 +50,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             nameOf(survey.circuit(), output.part), motor, amount(path.load.running_A, QuantityKind::Current),
             amount(contactOf(survey, output).withstand_V, QuantityKind::Voltage));
         finding.why = "Every switch-off drives the semiconductor into breakdown; in the end it fails closed.";
-        finding.remedies = {{fmt::format("Fit a diode across {}, cathode to {}.", motor,
-                                         nameOf(survey.circuit(), End{path.part, path.load.from})),
-                             diodeEdit(survey.circuit(), {path.part, path.load.from},
-                                       {path.part, path.load.to}, "Add a diode across " + motor)}};
+        finding.remedies = {
+            {fmt::format("Fit a diode across {}, cathode to {}.", motor,
+                         nameOf(survey.circuit(), End{path.part, path.load.from})),
+             diodeEdit(survey.circuit(), {path.part, path.load.from}, {path.part, path.load.to},
+                       path.load.running_A, "Add a diode across " + motor)}};
         findings.push_back(std::move(finding));
     }
     return findings;

@@ -1,6 +1,7 @@
 #include "core/checks/remedy_edit.h"
 
 #include "core/checks/edit_draft.h"
+#include "core/checks/standard_size.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 
@@ -14,8 +15,6 @@ constexpr double kShortWire_m = 0.1;
 constexpr double kFuseLead_m = 0.17;
 /// A coil's current is small; thinner wire breaks when handled. Common practice, no published source.
 constexpr double kCoilWire_m2 = 0.75e-6;
-
-}
 
 Wire shortWire(std::string reference, End from, End to) {
     Wire wire;
@@ -58,6 +57,10 @@ bool swapEnd(End& end, const PartId& part, const std::string& one, const std::st
 
 } // namespace
 
+Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
+    return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
+}
+
 Edit valueEdit(const Circuit& circuit, const PartId& part, std::string_view key, double value,
                std::string name) {
     Part changed = circuit.parts.at(part);
@@ -97,23 +100,25 @@ Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& one
     return edit;
 }
 
-Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::string name) {
-    const PartId diode = freePartId(circuit);
+Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, double current_A,
+               std::string name) {
+    const PartId id = freePartId(circuit);
     Circuit draft = circuit;
     Edit edit{std::move(name), {}};
-    edit.changes.push_back(putPart(diode, partBeside(circuit, diodeKind(), circuit.parts.at(plus.part).at)));
+    Part diode = partBeside(circuit, diodeKind(), circuit.parts.at(plus.part).at);
+    const auto size_A = diodeAtLeast_A(current_A);
+    if (size_A && *size_A > diodeKind().value(diode, "ratedCurrent_A")) {
+        diode.values["ratedCurrent_A"] = *size_A;
+    }
+    edit.changes.push_back(putPart(id, std::move(diode)));
     for (const auto& [coilEnd, terminal] : {std::pair{plus, "K"}, std::pair{minus, "A"}}) {
-        const WireId id = freeWireId(draft);
-        Wire wire = shortWire(freeReference(draft, "W"), {diode, terminal}, coilEnd);
+        const WireId wireId = freeWireId(draft);
+        Wire wire = shortWire(freeReference(draft, "W"), {id, terminal}, coilEnd);
         wire.area_m2 = kCoilWire_m2;
-        draft.wires.emplace(id, wire);
-        edit.changes.push_back(putWire(id, std::move(wire)));
+        draft.wires.emplace(wireId, wire);
+        edit.changes.push_back(putWire(wireId, std::move(wire)));
     }
     return edit;
-}
-
-Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
-    return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
 }
 
 Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Part part,

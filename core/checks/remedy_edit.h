@@ -22,8 +22,8 @@ Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, 
 /// Moves every wire on one terminal of a part to another one and the other way round.
 Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& oneTerminal,
               const std::string& otherTerminal, std::string name);
-/// Adds a diode, cathode to `plus`, anode to `minus`, with two short wires.
-Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, std::string name);
+/// Adds a diode for a current [A], cathode to `plus`, anode to `minus`, with two short wires.
+Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, double current_A, std::string name);
 /// A new part of a kind with a free reference, on a free place near another one.
 Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near);
 /// Cuts a wire close to one of its ends and puts a part there, its terminal `near` on the side of that end.

@@ -15,8 +15,6 @@ constexpr double kShort_m = 0.1;           ///< of wires and hoses between neigh
 constexpr double kGroundLead_m = 0.5;      ///< to the next bolt
 constexpr double kSignalWire_m2 = 0.75e-6; ///< thinner wire breaks when handled
 constexpr double kRun_m = 1.5;             ///< from fuse to switch to dashboard
-constexpr double kPowerRelay_A = 40;       ///< that cube relays carry
-constexpr double kPowerRelayMake_A = 120;  ///< and make
 constexpr double kWarning_Pa = 30e3;       ///< vacuum at which a press still gets some assist
 constexpr double kWarningDifferential_Pa = 6e3;
 constexpr double kWarningFuse_A = 3;
@@ -26,36 +24,6 @@ constexpr double kWarningLamp_W = 0.3;
 constexpr double kFuseLead_m = 0.15;
 constexpr double kHose_m = 0.009;
 constexpr double kSwitchHose_m = 0.004;
-
-/// The ends of a contact on its plus side and on its load side, by the loads that it feeds.
-struct ContactSides {
-    End plus;
-    End load;
-};
-
-std::optional<ContactSides> sidesOf(const Survey& survey, std::size_t contact) {
-    const Branch& branch = survey.branches()[contact];
-    for (const LoadPath& path : survey.loadPaths()) {
-        for (const LeadStep& step : path.feed) {
-            if (step.branch == contact) {
-                const bool forward = step.to == branch.toEnd();
-                return forward ? ContactSides{branch.fromEnd(), branch.toEnd()}
-                               : ContactSides{branch.toEnd(), branch.fromEnd()};
-            }
-        }
-    }
-    return std::nullopt;
-}
-
-double thickest_m2(const Circuit& circuit, const End& one, const End& other) {
-    double area_m2 = kSignalWire_m2;
-    for (const auto& [id, wire] : circuit.wires) {
-        if (wire.from == one || wire.to == one || wire.from == other || wire.to == other) {
-            area_m2 = std::max(area_m2, wire.area_m2);
-        }
-    }
-    return area_m2;
-}
 
 void addGround(EditDraft& draft, const End& end, double area_m2) {
     const PartId ground = draft.add(groundKind(), end.part);
@@ -96,25 +64,6 @@ void cutWire(EditDraft& draft, const WireId& id, const End& near, const End& far
 }
 
 } // namespace
-
-std::optional<Edit> powerRelayEdit(const Survey& survey, std::size_t contact, double continuous_A,
-                                   double make_A) {
-    const auto sides = sidesOf(survey, contact);
-    if (!sides || continuous_A > kPowerRelay_A || make_A > kPowerRelayMake_A) {
-        return std::nullopt;
-    }
-    const PartId& part = survey.branches()[contact].part;
-    EditDraft draft(survey.circuit(), "Put a power relay after " + nameOf(survey.circuit(), part));
-    const double area_m2 = thickest_m2(survey.circuit(), sides->plus, sides->load);
-    const PartId relay = draft.add(relayKind(), part, "Power relay");
-    draft.setChoice(relay, "suppression", "diode");
-    draft.moveWires(sides->plus, {relay, "30"});
-    draft.moveWires(sides->load, {relay, "87"});
-    draft.addWire({relay, "30"}, sides->plus, area_m2, kShort_m, "RD");
-    draft.addWire(sides->load, {relay, "86"}, area_m2, kShort_m);
-    addGround(draft, {relay, "85"}, area_m2);
-    return std::move(draft).edit();
-}
 
 std::optional<Edit> warningLampEdit(const Survey& survey) {
     const auto plus = plusOfSource(survey);

@@ -9,11 +9,6 @@ namespace pumpwright {
 // Edits that remedies offer and that bring several parts into a circuit at once. Each is empty where the
 // circuit has no place for it.
 
-/// Puts a power relay, with a diode across its coil, in place of a contact that switches the plus side of
-/// loads; the contact then switches the coil. Empty too where no relay of the usual size would do.
-std::optional<Edit> powerRelayEdit(const Survey& survey, std::size_t contact, double continuous_A,
-                                   double make_A);
-
 /// A lamp that a vacuum switch of its own at the booster lights at low vacuum, on a fuse of its own.
 std::optional<Edit> warningLampEdit(const Survey& survey);
 

@@ -42,6 +42,9 @@ extern const Rule kDiodeTooSmall;
 extern const Rule kCapacitorInrush;
 extern const Rule kMotorWithoutFreewheel;
 extern const Rule kContactBelowMinimumLoad;
+extern const Rule kContactLife;
+extern const Rule kParallelContacts;
+extern const Rule kChangeoverArc;
 extern const Rule kCoilPullInMargin;
 extern const Rule kTimerFunctionUnfit;
 extern const Rule kSetPointOutOfReach;
@@ -96,6 +99,9 @@ std::span<const Rule* const> rules() {
         &kContactContinuousCurrent,
         &kContactMakingCurrent,
         &kContactBreakingCurrent,
+        &kParallelContacts,
+        &kChangeoverArc,
+        &kContactLife,
         &kContactBelowMinimumLoad,
         &kSolidStateRelayDerating,
         &kCoilPullInMargin,

@@ -14,6 +14,8 @@ constexpr std::array kFuseRatings_A{1.0,  2.0,  3.0,  4.0,  5.0,  7.5,  10.0, 15
 constexpr std::array kWireAreas_m2{0.5e-6, 0.75e-6, 1.0e-6, 1.5e-6,  2.5e-6,
                                    4.0e-6, 6.0e-6,  10e-6,  16.0e-6, 25.0e-6};
 
+constexpr std::array kDiodeRatings_A{1.0, 3.0, 6.0, 10.0, 15.0, 20.0, 30.0, 60.0};
+
 /// Areas that come from a file or from AWG differ in the last digits.
 constexpr double kSameArea = 1.001;
 
@@ -31,6 +33,11 @@ std::optional<double> fuseAtLeast_A(double current_A) {
 std::optional<double> fuseAtMost_A(double current_A) {
     const auto found = std::upper_bound(kFuseRatings_A.begin(), kFuseRatings_A.end(), current_A);
     return found == kFuseRatings_A.begin() ? std::nullopt : std::optional(*std::prev(found));
+}
+
+std::optional<double> diodeAtLeast_A(double current_A) {
+    const auto found = std::lower_bound(kDiodeRatings_A.begin(), kDiodeRatings_A.end(), current_A);
+    return found == kDiodeRatings_A.end() ? std::nullopt : std::optional(*found);
 }
 
 std::span<const double> wireAreas_m2() {

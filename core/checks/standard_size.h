@@ -12,6 +12,10 @@ std::span<const double> fuseRatings_A();
 std::optional<double> fuseAtLeast_A(double current_A);
 std::optional<double> fuseAtMost_A(double current_A);
 
+/// [A] The smallest rectifier diode as they are sold of at least this rated current. Common practice, no
+/// published source.
+std::optional<double> diodeAtLeast_A(double current_A);
+
 /// [m²] Conductor areas as they are sold, smallest first.
 std::span<const double> wireAreas_m2();
 

@@ -29,6 +29,7 @@ TEST_CASE("a motor is broken within the inductive rating",
     CHECK(finding.limit == Approx(5.4));
     CHECK(finding.word == SignalWord::Caution);
     CHECK(finding.what.find("inductive") != std::string::npos);
+    CHECK(finding.what.find("(a motor, DC-3)") != std::string::npos);
     checkComplete(finding);
 }
 
@@ -72,4 +73,48 @@ TEST_CASE("what flows just before an opening in the drive counts", "[checks][con
 
 TEST_CASE("a sound circuit breaks no current beyond a rating", "[checks][contact-breaking-current]") {
     CHECK(findings("contact-breaking-current", soundVan().build()).empty());
+}
+
+TEST_CASE("a diode across the motor leaves the resistive rating to hold",
+          "[checks][contact-breaking-current]") {
+    const Circuit circuit = pumpOn(5.4);
+    const Finding finding = onlyFinding("contact-breaking-current", circuit);
+    checkRemedy(circuit, finding, 0);
+    const Circuit cured = afterRemedy(circuit, finding, 0);
+    CHECK(findings("suppression-diode-reversed", cured).empty());
+    CHECK(findings("diode-too-small", cured).empty());
+}
+
+TEST_CASE("a power relay takes over what the switch cannot break", "[checks][contact-breaking-current]") {
+    const Circuit circuit = pumpOn(5.4, 5.4);
+    const Finding finding = onlyFinding("contact-breaking-current", circuit);
+    REQUIRE(finding.remedies.size() == 2); // no diode: the resistive rating is no larger
+    checkRemedy(circuit, finding, 0);
+    const Circuit cured = afterRemedy(circuit, finding, 0);
+    for (const char* rule : {"coil-without-suppression", "open-terminal", "no-return-path",
+                             "terminal-overfull", "reference-not-unique"}) {
+        INFO(rule);
+        CHECK(findings(rule, cured).empty());
+    }
+}
+
+TEST_CASE("beyond what the usual relay breaks, and on the ground side, none is put in",
+          "[checks][contact-breaking-current]") {
+    const auto edits = [](const Circuit& circuit) {
+        const Finding finding = onlyFinding("contact-breaking-current", circuit);
+        return std::count_if(finding.remedies.begin(), finding.remedies.end(),
+                             [](const Remedy& remedy) { return remedy.edit.has_value(); });
+    };
+    Circuit large = pumpOn(5.4, 5.4);
+    large.parts.at(PartId{"M1"}).values["runningCurrent_A"] = 21;
+    CHECK(edits(large) == 0);
+    const Circuit below = CircuitBuilder()
+                              .part("supply", "G1")
+                              .part("hand-switch", "S1", {{"breakInductive_A", 5}, {"breakResistive_A", 5}})
+                              .part("pump", "M1")
+                              .wire("G1.30", "M1.+")
+                              .wire("M1.-", "S1.1")
+                              .wire("S1.2", "G1.31")
+                              .build();
+    CHECK(edits(below) == 0);
 }

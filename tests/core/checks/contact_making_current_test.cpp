@@ -78,3 +78,10 @@ TEST_CASE("a contact whose maker says nothing about making is not judged",
 TEST_CASE("a sound circuit closes on no inrush beyond the rating", "[checks][contact-making-current]") {
     CHECK(findings("contact-making-current", soundVan().build()).empty());
 }
+
+TEST_CASE("a power relay takes over the inrush", "[checks][contact-making-current]") {
+    const Circuit circuit = pumpOn(8);
+    const Finding finding = onlyFinding("contact-making-current", circuit);
+    CHECK(finding.what.find("(a motor, DC-3)") != std::string::npos);
+    checkRemedy(circuit, finding);
+}
