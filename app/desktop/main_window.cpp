@@ -49,6 +49,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     buildFileMenu();
     buildEditMenus();
     buildViewMenu();
+    buildDriveMenu();
     buildHelpMenu();
     buildToolBar();
     buildStatusBar();
@@ -113,7 +114,7 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
     m_nameplate = new Nameplate(m_document, m_selection, m_preferences, this);
     m_findings = new FindingsPanel(m_document, m_selection, m_analysis, m_preferences, this);
     m_plan = new DrivePlanEditor(m_document, m_preferences, this);
-    m_chart = new DriveChart(m_document, m_analysis, m_preferences, this);
+    m_chart = new DriveChart(m_document, m_selection, m_analysis, m_preferences, this);
     addPanel(tr("Parts drawer"), QStringLiteral("partsDrawer"), m_parts, Qt::LeftDockWidgetArea);
     addPanel(tr("Nameplate"), QStringLiteral("nameplate"), m_nameplate, Qt::LeftDockWidgetArea);
     QDockWidget* findings =

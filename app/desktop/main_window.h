@@ -63,6 +63,7 @@ private:
     void buildFileMenu();
     void buildEditMenus();
     void buildViewMenu();
+    void buildDriveMenu();
     void buildHelpMenu();
     void buildToolBar();
     void buildStatusBar();

@@ -85,6 +85,15 @@ void MainWindow::buildViewMenu() {
     inches->setCheckable(true);
     inches->setChecked(m_preferences.inchesOfMercuryFirst());
     connect(inches, &QAction::toggled, &m_preferences, &Preferences::setInchesOfMercuryFirst);
+    QAction* still = menu->addAction(tr("Less &motion"));
+    still->setCheckable(true);
+    still->setChecked(m_preferences.lessMotion());
+    still->setStatusTip(tr("Playing goes from event to event instead of running"));
+    connect(still, &QAction::toggled, &m_preferences, &Preferences::setLessMotion);
+}
+
+void MainWindow::buildDriveMenu() {
+    m_chart->fillMenu(*m_menus->addMenu(tr("&Drive")));
 }
 
 void MainWindow::buildHelpMenu() {

@@ -11,6 +11,7 @@ constexpr int kMostRecentFiles = 10;
 
 // stored: do not rename
 const QString kVacuumUnit = QStringLiteral("units/vacuumInInchesOfMercury");
+const QString kLessMotion = QStringLiteral("window/lessMotion");
 const QString kCautions = QStringLiteral("cautions/understood");
 const QString kRecent = QStringLiteral("files/recent");
 const QString kGeometry = QStringLiteral("window/geometry");
@@ -44,6 +45,17 @@ VacuumUnits Preferences::vacuumUnits() const {
 void Preferences::setInchesOfMercuryFirst(bool first) {
     if (first != inchesOfMercuryFirst()) {
         m_settings.setValue(kVacuumUnit, first);
+        Q_EMIT changed();
+    }
+}
+
+bool Preferences::lessMotion() const {
+    return m_settings.value(kLessMotion, false).toBool();
+}
+
+void Preferences::setLessMotion(bool less) {
+    if (less != lessMotion()) {
+        m_settings.setValue(kLessMotion, less);
         Q_EMIT changed();
     }
 }

@@ -20,6 +20,10 @@ public:
     bool inchesOfMercuryFirst() const;
     void setInchesOfMercuryFirst(bool first);
 
+    /// Nothing moves by itself.
+    bool lessMotion() const;
+    void setLessMotion(bool less);
+
     bool cautionsUnderstood() const;
     void setCautionsUnderstood();
 

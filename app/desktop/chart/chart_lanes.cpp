@@ -89,6 +89,29 @@ ChartLane voltageLane(const Circuit& circuit, const Recording& recording) {
     return lane;
 }
 
+/// Currents of what is selected on the canvas, except the pump's, which has its lane.
+ChartLane pickedLane(const Circuit& circuit, const Recording& recording, const PickedParts& picked) {
+    ChartLane lane{ChartLane::Sort::Picked, tr("Current of the selection"), QuantityKind::Current, {}, {}};
+    for (const WireId& id : picked.wires) {
+        if (const auto wire = circuit.wires.find(id); wire != circuit.wires.end()) {
+            addTrace(lane, shown(wire->second.reference), TraceRole::Picked,
+                     recording.wire(id, probe::kCurrent));
+        }
+    }
+    for (const PartId& id : picked.parts) {
+        if (const auto part = circuit.parts.find(id);
+            part != circuit.parts.end() && part->second.kind != "pump") {
+            const QString name = partName(part->second);
+            addTrace(lane, name, TraceRole::Picked, recording.part(id, probe::kCurrent));
+            addTrace(lane, tr("%1: coil").arg(name), TraceRole::Picked,
+                     recording.part(id, probe::kCoilCurrent));
+            addTrace(lane, tr("%1: contact").arg(name), TraceRole::Picked,
+                     recording.part(id, probe::kContactCurrent));
+        }
+    }
+    return lane;
+}
+
 bool isContact(const std::string& name) {
     const std::string contact = probe::kContact;
     return name == contact || name.rfind(contact + " ", 0) == 0;
@@ -113,10 +136,11 @@ ChartLane stateLane(const Circuit& circuit, const Recording& recording) {
 
 } // namespace
 
-std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording) {
-    std::vector<ChartLane> lanes{vacuumLane(circuit, recording), assistLane(circuit, recording),
-                                 currentLane(circuit, recording), voltageLane(circuit, recording),
-                                 stateLane(circuit, recording)};
+std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording,
+                                  const PickedParts& picked) {
+    std::vector<ChartLane> lanes{vacuumLane(circuit, recording),  assistLane(circuit, recording),
+                                 currentLane(circuit, recording), pickedLane(circuit, recording, picked),
+                                 voltageLane(circuit, recording), stateLane(circuit, recording)};
     std::erase_if(lanes, [](const ChartLane& lane) { return lane.traces.empty(); });
     return lanes;
 }

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <set>
 #include <vector>
 
 namespace pumpwright {
@@ -17,6 +18,7 @@ enum class TraceRole {
     AssistDelivered,
     PumpCurrent,
     Voltage,
+    Picked,
     State
 };
 
@@ -36,7 +38,7 @@ struct ChartLevel {
 /// A strip of the chart with one quantity over the time axis that all lanes share. A lane of states has one
 /// row for each trace.
 struct ChartLane {
-    enum class Sort { Vacuum, Assist, Current, Voltage, States };
+    enum class Sort { Vacuum, Assist, Current, Voltage, Picked, States };
     Sort sort = Sort::States;
     QString title;
     QuantityKind kind = QuantityKind::Number;
@@ -44,9 +46,16 @@ struct ChartLane {
     std::vector<ChartLevel> levels;
 };
 
+/// Parts and wires whose currents are asked for beside the standing lanes.
+struct PickedParts {
+    std::set<PartId> parts;
+    std::set<WireId> wires;
+};
+
 /// The lanes that a recording of this circuit can fill, from top to bottom; lanes without a trace are left
 /// out.
-std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording);
+std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording,
+                                  const PickedParts& picked = {});
 
 /// "closed" or "open" for a contact, "on" or "off" for what is energised.
 QString stateText(const Channel& channel, double time_s);

@@ -27,6 +27,8 @@ Pair colours(TraceRole role) {
         return {QColor(0xA8, 0x1C, 0x4A), QColor(0xF5, 0x8A, 0xAE)};
     case TraceRole::Voltage:
         return {QColor(0x6A, 0x3D, 0x9A), QColor(0xC3, 0xA2, 0xEE)};
+    case TraceRole::Picked:
+        return {QColor(0x00, 0x70, 0x70), QColor(0x5F, 0xD0, 0xD0)};
     case TraceRole::State:
         break;
     }

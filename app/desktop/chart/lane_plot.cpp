@@ -146,6 +146,7 @@ QFont LanePlot::smallFont() const {
 
 void LanePlot::clear() {
     m_cursorLines.clear();
+    m_markLines.clear();
     m_levelLabels.clear();
     m_rects.clear();
     m_plot->clearItems();
@@ -199,7 +200,8 @@ void LanePlot::fillLane(QCPAxisRect& rect, const ChartLane& lane, const ChartPal
         addLevels(rect, lane, palette);
         addTitle(rect, lane, palette);
     }
-    addCursorLine(rect, palette);
+    m_markLines.push_back(newTimeLine(rect, QPen(palette.cursor, 1.5, Qt::DashLine)));
+    m_cursorLines.push_back(newTimeLine(rect, QPen(palette.cursor, 1.5)));
 }
 
 void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette) {
@@ -297,7 +299,7 @@ void LanePlot::addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPal
     title->setFont(smallFont());
 }
 
-void LanePlot::addCursorLine(QCPAxisRect& rect, const ChartPalette& palette) {
+QCPItemStraightLine* LanePlot::newTimeLine(QCPAxisRect& rect, const QPen& pen) {
     auto* line = new QCPItemStraightLine(m_plot);
     line->setLayer(kCursorLayer);
     line->setClipAxisRect(&rect);
@@ -307,19 +309,35 @@ void LanePlot::addCursorLine(QCPAxisRect& rect, const ChartPalette& palette) {
         position->setTypeY(QCPItemPosition::ptAxisRectRatio);
         position->setAxes(rect.axis(QCPAxis::atBottom), rect.axis(QCPAxis::atLeft));
     }
-    line->setPen(QPen(palette.cursor, 1.5));
-    m_cursorLines.push_back(line);
+    line->setPen(pen);
+    return line;
 }
 
-void LanePlot::showCursor(double time_s) {
-    m_cursor_s = time_s;
-    for (QCPItemStraightLine* line : m_cursorLines) {
-        line->point1->setCoords(time_s, 0);
-        line->point2->setCoords(time_s, 1);
+void LanePlot::placeTimeLines() {
+    const auto place = [](const std::vector<QCPItemStraightLine*>& lines, double time_s) {
+        for (QCPItemStraightLine* line : lines) {
+            line->point1->setCoords(time_s, 0);
+            line->point2->setCoords(time_s, 1);
+        }
+    };
+    place(m_cursorLines, m_cursor_s);
+    place(m_markLines, m_mark_s.value_or(0));
+    for (QCPItemStraightLine* line : m_markLines) {
+        line->setVisible(m_mark_s.has_value());
     }
     if (hasLanes()) {
         m_plot->layer(kCursorLayer)->replot();
     }
+}
+
+void LanePlot::showCursor(double time_s) {
+    m_cursor_s = time_s;
+    placeTimeLines();
+}
+
+void LanePlot::showMark(std::optional<double> time_s) {
+    m_mark_s = time_s;
+    placeTimeLines();
 }
 
 void LanePlot::giveSpanToLanes() {

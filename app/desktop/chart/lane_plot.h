@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QCPAxis;
 class QCPAxisRect;
 class QCPItemStraightLine;
@@ -36,6 +38,8 @@ public:
     /// Draws these lanes; their channels must outlive the call only.
     void showLanes(const std::vector<ChartLane>& lanes, double duration_s, const VacuumUnits& units);
     void showCursor(double time_s);
+    /// A second line, dashed, from which differences are taken; none for nullopt.
+    void showMark(std::optional<double> time_s);
 
     TimeSpan visibleSpan() const { return m_span; }
     void showSpan(TimeSpan span);
@@ -63,7 +67,8 @@ private:
     void fillStates(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette);
     void addLevels(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette);
     void addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette);
-    void addCursorLine(QCPAxisRect& rect, const ChartPalette& palette);
+    QCPItemStraightLine* newTimeLine(QCPAxisRect& rect, const QPen& pen);
+    void placeTimeLines();
     void giveSpanToLanes();
     void thinOut();
     void setLeastHeight();
@@ -83,6 +88,7 @@ private:
     QCPMarginGroup* m_margins = nullptr;
     std::vector<QCPAxisRect*> m_rects;               ///< owned by the plot
     std::vector<QCPItemStraightLine*> m_cursorLines; ///< one for each lane, owned by the plot
+    std::vector<QCPItemStraightLine*> m_markLines;   ///< likewise
     struct LevelLabel {
         QCPAxisRect* rect;
         QCPItemText* label;
@@ -91,6 +97,7 @@ private:
     VacuumUnits m_units;
     double m_duration_s = 1;
     double m_cursor_s = 0;
+    std::optional<double> m_mark_s;
     TimeSpan m_span;
 
     enum class Drag { None, Cursor, Undecided, View };

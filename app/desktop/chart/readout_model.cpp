@@ -59,6 +59,11 @@ void ReadoutModel::setTime(double time_s) {
     announceValues();
 }
 
+void ReadoutModel::setMark(std::optional<double> time_s) {
+    m_mark_s = time_s;
+    announceValues();
+}
+
 void ReadoutModel::setBothUnits(bool both) {
     if (both != m_bothUnits) {
         m_bothUnits = both;
@@ -79,7 +84,7 @@ QString ReadoutModel::quantity(double si, QuantityKind kind) const {
 
 void ReadoutModel::announceValues() {
     if (!m_rows.empty()) {
-        Q_EMIT dataChanged(index(0, Name), index(rowCount() - 1, Value));
+        Q_EMIT dataChanged(index(0, Name), index(rowCount() - 1, Difference));
     }
 }
 
@@ -112,13 +117,30 @@ QString ReadoutModel::valueText(const Row& row) const {
     return quantity(isNoise ? 0 : value, row.kind);
 }
 
+QString ReadoutModel::differenceText(const Row& row) const {
+    if (!m_mark_s || !row.channel || row.sort == ChartLane::Sort::States) {
+        return {};
+    }
+    const double change = row.channel->at(m_time_s) - row.channel->at(*m_mark_s);
+    const bool isNoise = std::abs(change) < row.channel->probe.resolution;
+    const QString text = quantityText(isNoise ? 0 : change, row.kind, m_units);
+    return !isNoise && change > 0 ? QStringLiteral("+") + text : text;
+}
+
 QVariant ReadoutModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
         return {};
     }
     const Row& row = m_rows[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) {
-        return index.column() == Name ? row.name : valueText(row);
+        switch (index.column()) {
+        case Name:
+            return row.name;
+        case Value:
+            return valueText(row);
+        default:
+            return differenceText(row);
+        }
     }
     if (role == Qt::DecorationRole && index.column() == Name) {
         return swatch(row.pen);
@@ -133,7 +155,7 @@ QVariant ReadoutModel::headerData(int section, Qt::Orientation orientation, int 
     if (role != Qt::DisplayRole || orientation != Qt::Horizontal) {
         return {};
     }
-    return section == Name ? tr("Line") : tr("Value");
+    return section == Name ? tr("Line") : section == Value ? tr("Value") : tr("From mark");
 }
 
 } // namespace pumpwright

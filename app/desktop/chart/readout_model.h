@@ -7,6 +7,8 @@
 #include <QAbstractTableModel>
 #include <QPen>
 
+#include <optional>
+
 namespace pumpwright {
 
 /// The value of every line of the chart at the cursor; the chart's legend at the same time.
@@ -14,7 +16,7 @@ class ReadoutModel final : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { Name, Value, ColumnCount };
+    enum Column { Name, Value, Difference, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 
@@ -22,6 +24,8 @@ public:
     void setLanes(const std::vector<ChartLane>& lanes, const ChartPalette& palette);
     void setUnits(const VacuumUnits& units);
     void setTime(double time_s);
+    /// Where differences are taken from; without a mark their column is empty.
+    void setMark(std::optional<double> time_s);
     /// Where there is little room the second unit is left out.
     void setBothUnits(bool both);
     /// The widest name, to give its column room.
@@ -44,12 +48,14 @@ private:
         QPen pen;
     };
     QString valueText(const Row& row) const;
+    QString differenceText(const Row& row) const;
     QString quantity(double si, QuantityKind kind) const;
     void announceValues();
 
     std::vector<Row> m_rows;
     VacuumUnits m_units;
     double m_time_s = 0;
+    std::optional<double> m_mark_s;
     bool m_bothUnits = true;
 };
 

@@ -15,6 +15,15 @@ namespace {
 constexpr double kLeastVoltage_V = 1.0;
 constexpr double kLeastCurrent_A = 0.005;
 constexpr double kVacuumStep_Pa = 100; // no gauge in a car shows more
+constexpr double kTimeStep_s = 0.1;    // of a timer that runs
+
+/// [s on the screen] Three changes of state within twice this time are not shown one by one: three flashes a
+/// second are held to be the most that is safe [WCAG 2.1, success criterion 2.3.1], and two are shown at
+/// most.
+constexpr double kCalm_s = 1;
+/// [s of the drive] between changes of what is called chattering; what only looks so because the drive is
+/// played fast is not.
+constexpr double kChatterCalm_s = 0.5;
 
 /// None where the channel is missing, or has no samples because the run stopped before its first step.
 std::optional<double> sampleAt(const Channel* channel, double time_s) {
@@ -48,30 +57,101 @@ bool showsVacuum(const PartKind& kind, const Part& part, const Features& feature
     return senses || stores;
 }
 
-PartLive partLive(const PartId& id, const Part& part, const Recording& recording, double time_s) {
+/// The instant that is shown, and how long the drive takes for what must not flash on the screen.
+struct Glance {
+    double time_s;
+    double calm_s; ///< 0 while the cursor stands
+};
+
+/// The times around a glance at which `isOn` of a channel's values changes.
+template <class Predicate>
+std::vector<double> changesAround(const Channel& channel, const Glance& glance, Predicate isOn) {
+    const auto& times = channel.times_s;
+    const double from_s = glance.time_s - 2 * glance.calm_s;
+    const auto from = std::upper_bound(times.begin(), times.end(), from_s);
+    const auto to = std::upper_bound(from, times.end(), glance.time_s + 2 * glance.calm_s);
+    std::vector<double> changes_s;
+    bool before = isOn(channel.at(from_s));
+    for (auto at = from; at != to; ++at) {
+        const auto index = static_cast<std::size_t>(at - times.begin());
+        const bool now = isOn(static_cast<double>(channel.values[index]));
+        if (now != before) {
+            changes_s.push_back(*at);
+        }
+        before = now;
+    }
+    return changes_s;
+}
+
+/// Whether the glance falls among three changes or more that follow each other too quickly to be shown.
+/// Between such runs states are calm: a run begins and ends with one change of what is shown.
+template <class Predicate>
+bool flashes(const Channel* channel, const Glance& glance, Predicate isOn) {
+    if (!channel || channel->times_s.empty() || glance.calm_s <= 0) {
+        return false;
+    }
+    const std::vector<double> changes_s = changesAround(*channel, glance, isOn);
+    const auto next = std::upper_bound(changes_s.begin(), changes_s.end(), glance.time_s);
+    if (next == changes_s.begin() || next == changes_s.end()) {
+        return false;
+    }
+    const auto last = std::prev(next);
+    const auto near = [&](double one_s, double other_s) { return other_s - one_s <= glance.calm_s; };
+    const bool oneBefore = last != changes_s.begin() && near(*std::prev(last), *last);
+    const bool oneAfter = std::next(next) != changes_s.end() && near(*next, *std::next(next));
+    return near(*last, *next) && (oneBefore || oneAfter);
+}
+
+bool isSet(double state) {
+    return state >= 0.5;
+}
+
+QString flashingReading(const Channel* channel, double time_s) {
+    return flashes(channel, Glance{time_s, kChatterCalm_s}, isSet)
+               ? QCoreApplication::translate("pumpwright::LiveState", "chattering")
+               : QCoreApplication::translate("pumpwright::LiveState", "switching");
+}
+
+PartLive partLive(const PartId& id, const Part& part, const Recording& recording, const Glance& glance) {
     const PartKind& kind = kindOf(part);
     const Features features = kind.features(part);
+    const double time_s = glance.time_s;
+    const Channel* contacts = recording.part(id, probe::kContact);
+    const Channel* coil = recording.part(id, probe::kEnergised);
     PartLive live;
     live.known = true;
-    const auto contact = sampleAt(recording.part(id, probe::kContact), time_s);
-    live.closed = contact ? *contact >= 0.5 : restsClosed(features);
-    live.energised = valueAt(recording.part(id, probe::kEnergised), time_s) >= 0.5 ||
-                     std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
-    if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {
+    const auto contact = sampleAt(contacts, time_s);
+    live.closed = contact ? isSet(*contact) : restsClosed(features);
+    live.energised =
+        isSet(valueAt(coil, time_s)) || std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
+    live.flashes = flashes(contacts, glance, isSet) || flashes(coil, glance, isSet);
+    if (live.flashes) {
+        live.closed = false;
+        live.energised = true;
+        live.reading = flashingReading(contacts ? contacts : coil, time_s);
+    } else if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {
         live.closed = false;
         live.reading = QCoreApplication::translate("pumpwright::LiveState", "blown");
+    } else if (const double left_s = valueAt(recording.part(id, probe::kRemaining), time_s); left_s > 0) {
+        live.reading = readingText(kTimeStep_s * std::ceil(left_s / kTimeStep_s), QuantityKind::Time);
     } else if (showsVacuum(kind, part, features)) {
         live.reading = vacuumReading(id, kind, part, recording, time_s);
     }
     return live;
 }
 
-WireLive wireLive(const WireId& id, const Wire& wire, const Recording& recording, double time_s) {
+WireLive wireLive(const WireId& id, const Wire& wire, const Recording& recording, const Glance& glance) {
+    const Channel* current = recording.wire(id, probe::kCurrent);
+    const Channel* voltage = recording.terminal(wire.from);
+    const auto carries = [](double current_A) { return std::abs(current_A) >= kLeastCurrent_A; };
+    const auto isFed = [](double voltage_V) { return std::abs(voltage_V) >= kLeastVoltage_V; };
+    const bool flickers = flashes(current, glance, carries) || flashes(voltage, glance, isFed);
     WireLive live;
-    const double current_A = valueAt(recording.wire(id, probe::kCurrent), time_s);
-    live.current_A = std::abs(current_A) >= kLeastCurrent_A ? current_A : 0.0;
-    const double voltage_V = valueAt(recording.terminal(wire.from), time_s);
-    live.live = live.current_A != 0.0 || std::abs(voltage_V) >= kLeastVoltage_V;
+    const double current_A = flickers && current
+                                 ? current->mean(glance.time_s - glance.calm_s, glance.time_s + glance.calm_s)
+                                 : valueAt(current, glance.time_s);
+    live.current_A = carries(current_A) ? current_A : 0.0;
+    live.live = flickers || live.current_A != 0.0 || isFed(valueAt(voltage, glance.time_s));
     return live;
 }
 
@@ -85,13 +165,14 @@ QString readingText(double si, QuantityKind kind) {
     return QString::fromStdString(formatQuantity(std::round(si / unit) * unit, kind));
 }
 
-LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s) {
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace) {
+    const Glance glance{time_s, kCalm_s * pace};
     LiveState state;
     for (const auto& [id, part] : circuit.parts) {
-        state.parts.emplace(id, partLive(id, part, recording, time_s));
+        state.parts.emplace(id, partLive(id, part, recording, glance));
     }
     for (const auto& [id, wire] : circuit.wires) {
-        state.wires.emplace(id, wireLive(id, wire, recording, time_s));
+        state.wires.emplace(id, wireLive(id, wire, recording, glance));
     }
     return state;
 }

@@ -15,7 +15,8 @@ struct PartLive {
     bool known = false; ///< there is a drive to show
     bool closed = false;
     bool energised = false;
-    QString reading; ///< "blown", "62 kPa", or empty
+    bool flashes = false; ///< switches to and fro faster than is shown while the drive plays
+    QString reading;       ///< "blown", "62 kPa", or empty
     friend bool operator==(const PartLive&, const PartLive&) = default;
 };
 
@@ -34,8 +35,10 @@ struct LiveState {
 /// A reading for people: three digits, because the last ones only flicker.
 QString readingText(double si, QuantityKind kind);
 
-/// The state of all parts and wires at a time of the recorded drive.
-LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s);
+/// The state of all parts and wires at a time of the recorded drive. `pace` is how many seconds of the drive
+/// pass in one on the screen: what would flash more than twice a second is shown as chattering, or steadily
+/// lit.
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace = 0);
 
 /// The state before any drive: contacts as at rest.
 LiveState restState(const Circuit& circuit);

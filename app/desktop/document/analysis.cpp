@@ -138,9 +138,10 @@ bool Analysis::isRunning() const {
     return m_running;
 }
 
-void Analysis::setCursor(double time_s) {
-    if (time_s != m_cursor_s) {
+void Analysis::playCursorTo(double time_s, double pace) {
+    if (time_s != m_cursor_s || pace != m_pace) {
         m_cursor_s = time_s;
+        m_pace = pace;
         Q_EMIT cursorMoved(time_s);
     }
 }

@@ -30,7 +30,10 @@ public:
 
     /// The instant of the drive that canvas and chart show.
     double cursor_s() const { return m_cursor_s; }
-    void setCursor(double time_s);
+    /// Seconds of the drive that pass in a second on the screen; 0 while the cursor stands.
+    double pace() const { return m_pace; }
+    void setCursor(double time_s) { playCursorTo(time_s, 0); }
+    void playCursorTo(double time_s, double pace);
 
 Q_SIGNALS:
     void findingsChanged();
@@ -51,6 +54,7 @@ private:
     std::vector<Finding> m_findings;
     std::shared_ptr<const DriveResult> m_drive;
     double m_cursor_s = 0;
+    double m_pace = 0;
     bool m_running = false;
     std::unique_ptr<Worker> m_worker; ///< last, so that its thread ends first
 };

@@ -1,5 +1,6 @@
 #include "app/desktop/chart/chart_lanes.h"
 #include "app/desktop/chart/chart_palette.h"
+#include "app/desktop/chart/event_model.h"
 #include "app/desktop/chart/lane_plot.h"
 #include "app/desktop/chart/readout_model.h"
 #include "app/desktop/circuit/palette.h"
@@ -201,4 +202,49 @@ TEST_CASE("every line of the chart reaches 3 to 1 against a light and a dark gro
         CHECK(contrastRatio(colours.level, ground) >= 4.5);
         CHECK(contrastRatio(colours.cursor, ground) >= 3);
     }
+}
+
+TEST_CASE("events are listed in order with reference, and the list knows which was the latest",
+          "[chart][events]") {
+    EventModel model;
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    model.setEvents(van(), {{0.5, Subject::Part, "K1", "contacts close"},
+                            {7.25, Subject::Part, "B1", "vacuum switch opens"},
+                            {8, Subject::Part, "gone", "contacts open"}});
+    REQUIRE(model.rowCount() == 3);
+    CHECK(model.index(1, EventModel::Time).data().toString() == QStringLiteral("7.25 s"));
+    CHECK(model.index(1, EventModel::Part).data().toString() == QStringLiteral("B1"));
+    CHECK(model.index(1, EventModel::What).data().toString() == QStringLiteral("vacuum switch opens"));
+    CHECK(model.index(2, EventModel::Part).data().toString() == QStringLiteral("gone"));
+    CHECK(model.rowAt(0.4) == -1);
+    CHECK(model.rowAt(0.5) == 0);
+    CHECK(model.rowAt(9) == 2);
+}
+
+TEST_CASE("from a mark the read-out gives the change of every line", "[chart][readout]") {
+    const Circuit circuit = van();
+    const DriveResult drive = shortDrive();
+    ReadoutModel model;
+    model.setLanes(chartLanes(circuit, drive.recording), ChartPalette(QPalette()));
+    model.setTime(4);
+    CHECK(model.index(0, ReadoutModel::Difference).data().toString().isEmpty());
+    model.setMark(2);
+    CHECK(model.index(0, ReadoutModel::Difference).data().toString() == QStringLiteral("+30 kPa"));
+    model.setMark(5);
+    model.setTime(5.2);
+    CHECK(model.index(0, ReadoutModel::Difference).data().toString() == QStringLiteral("-8 kPa"));
+}
+
+TEST_CASE("selected parts and wires get a lane with their currents", "[chart][lanes]") {
+    const Circuit circuit = van();
+    DriveResult drive = RecordingBuilder(10)
+                            .wire("w4", probe::kCurrent, {{0, 0}, {10, 5}})
+                            .part("K1", probe::kCoilCurrent, {{0, 0}, {10, 0.1}})
+                            .drive();
+    CHECK(chartLanes(circuit, drive.recording).empty());
+    const auto lanes = chartLanes(circuit, drive.recording, {{{"K1"}}, {{"w4"}, {"gone"}}});
+    REQUIRE(lanes.size() == 1);
+    CHECK(lanes[0].sort == ChartLane::Sort::Picked);
+    REQUIRE(lanes[0].traces.size() == 2);
+    CHECK(lanes[0].traces[1].name.endsWith(QStringLiteral(": coil")));
 }

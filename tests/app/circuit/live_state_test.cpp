@@ -87,3 +87,82 @@ TEST_CASE("a breath of pressure in the booster reads as no vacuum", "[live]") {
     CHECK(reading == readingText(0, QuantityKind::GaugeVacuum));
     CHECK_FALSE(reading.contains(u'-'));
 }
+
+TEST_CASE("a relay that switches thirty times a second is shown as chattering while the drive plays, its "
+          "wires as lit",
+          "[live][flashing]") {
+    RecordingBuilder::Samples contact{{0, 0}};
+    RecordingBuilder::Samples current{{0, 0}};
+    for (int i = 0; i < 120; ++i) {
+        const double time_s = 4 + i / 60.0;
+        for (const int side : {i + 1, i}) {
+            contact.push_back({time_s, (side + 1) % 2});
+            current.push_back({time_s, 6.0 * ((side + 1) % 2)});
+        }
+    }
+    const DriveResult drive = RecordingBuilder(10)
+                                  .part("K1", probe::kContact, contact)
+                                  .wire("w4", probe::kCurrent, current)
+                                  .drive();
+    const Circuit circuit = van();
+    const LiveState played = liveState(circuit, drive.recording, 5, 1);
+    CHECK(played.parts.at({"K1"}).flashes);
+    CHECK(played.parts.at({"K1"}).reading == QStringLiteral("chattering"));
+    CHECK(played.wires.at({"w4"}).live);
+    CHECK(played.wires.at({"w4"}).current_A == Approx(3).margin(0.1));
+    CHECK_FALSE(liveState(circuit, drive.recording, 5, 0).parts.at({"K1"}).flashes);
+    CHECK_FALSE(liveState(circuit, drive.recording, 5, 0.01).parts.at({"K1"}).flashes);
+    CHECK_FALSE(liveState(circuit, drive.recording, 1, 1).parts.at({"K1"}).flashes);
+}
+
+TEST_CASE("a pump that runs now and then does not chatter however fast the drive is played",
+          "[live][flashing]") {
+    RecordingBuilder::Samples contact{{0, 0}};
+    for (int i = 0; i < 8; ++i) {
+        contact.push_back({10.0 + 10 * i, i % 2});
+        contact.push_back({10.0 + 10 * i, (i + 1) % 2});
+    }
+    const DriveResult drive = RecordingBuilder(100).part("K1", probe::kContact, contact).drive();
+    const PartLive fast = liveState(van(), drive.recording, 45, 60).parts.at({"K1"});
+    CHECK(fast.flashes);
+    CHECK(fast.reading == QStringLiteral("switching"));
+}
+
+TEST_CASE("at every speed no part changes its look more than twice a second", "[live][flashing]") {
+    RecordingBuilder::Samples contact{{0, 0}};
+    bool closed = false;
+    // bursts of chatter from lively to slow, with pauses between
+    for (double time_s = 1, gap_s = 0.01; time_s < 58; time_s += gap_s) {
+        contact.push_back({time_s, closed ? 1.0 : 0.0});
+        closed = !closed;
+        contact.push_back({time_s, closed ? 1.0 : 0.0});
+        gap_s = gap_s > 1.5 ? 0.01 : gap_s * 1.13;
+    }
+    const DriveResult drive = RecordingBuilder(60).part("K1", probe::kContact, contact).drive();
+    const Circuit circuit = van();
+    constexpr double kFrame_s = 1.0 / 60;
+    for (const double pace : {0.1, 1.0, 10.0, 60.0}) {
+        std::vector<double> changes_s;
+        PartLive before = liveState(circuit, drive.recording, 0, pace).parts.at({"K1"});
+        for (int frame = 1; frame * kFrame_s * pace < 60; ++frame) {
+            const PartLive now =
+                liveState(circuit, drive.recording, frame * kFrame_s * pace, pace).parts.at({"K1"});
+            if (now.closed != before.closed) {
+                changes_s.push_back(frame * kFrame_s);
+                const auto inLastSecond =
+                    std::count_if(changes_s.begin(), changes_s.end(),
+                                  [&](double one_s) { return one_s > changes_s.back() - 1; });
+                CAPTURE(pace, frame);
+                CHECK(inLastSecond <= 2);
+            }
+            before = now;
+        }
+    }
+}
+
+TEST_CASE("a timer that runs shows the time that is left, in tenths", "[live]") {
+    const DriveResult drive =
+        RecordingBuilder(10).part("K1", probe::kRemaining, {{0, 5}, {5, 0}, {10, 0}}).drive();
+    CHECK(liveState(van(), drive.recording, 1.77).parts.at({"K1"}).reading == QStringLiteral("3.3 s"));
+    CHECK(liveState(van(), drive.recording, 6).parts.at({"K1"}).reading.isEmpty());
+}

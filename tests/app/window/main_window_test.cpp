@@ -18,6 +18,8 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QTableView>
+#include <QTabWidget>
 #include <QTreeView>
 
 using namespace pumpwright;
@@ -252,8 +254,31 @@ TEST_CASE("the chart's cursor is the analysis's cursor", "[window][chart]") {
     CHECK(moved.count() == 1);
     CHECK(bench.window.analysis().cursor_s() ==
           Approx(bench.window.analysis().drive()->recording.duration_s));
-    chart->goToEventBefore();
+    chart->playback().goToEventBefore();
     CHECK(bench.window.analysis().cursor_s() < bench.window.analysis().drive()->recording.duration_s);
+}
+
+TEST_CASE("a row of the event list brings the cursor there, and the list follows the cursor",
+          "[window][chart]") {
+    WindowBench bench;
+    REQUIRE(bench.window.openSample(kFirstTry));
+    bench.waitForAnalysis();
+    auto* chart = bench.window.findChild<DriveChart*>();
+    const auto& events = bench.window.analysis().drive()->recording.events;
+    chart->playback().goToNextEvent();
+    auto* tabs = chart->findChild<QTabWidget*>();
+    tabs->setCurrentIndex(1);
+    auto* list = qobject_cast<QTableView*>(tabs->currentWidget());
+    REQUIRE(list);
+    CHECK(list->currentIndex().isValid());
+    list->setFocus();
+    QTest::keyClick(list, Qt::Key_Down);
+    const int row = list->currentIndex().row();
+    CHECK(bench.window.analysis().cursor_s() == events[static_cast<std::size_t>(row)].time_s);
+    chart->setMark();
+    CHECK(chart->mark_s() == bench.window.analysis().cursor_s());
+    chart->removeMark();
+    CHECK_FALSE(chart->mark_s());
 }
 
 TEST_CASE("a search in the Parts drawer and Return put the part on the pointer", "[window][parts]") {
