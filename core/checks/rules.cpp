@@ -21,6 +21,11 @@ extern const Rule kContactContinuousCurrent;
 extern const Rule kContactMakingCurrent;
 extern const Rule kContactBreakingCurrent;
 extern const Rule kSolidStateRelayDerating;
+extern const Rule kSolidStateRelayOverheats;
+extern const Rule kLeakageHoldsInput;
+extern const Rule kInputBelowThreshold;
+extern const Rule kCoilHeldByLeakage;
+extern const Rule kHoldUpTooShort;
 extern const Rule kRelayChatter;
 extern const Rule kPumpNeverStops;
 extern const Rule kVoltageDropAtStart;
@@ -104,7 +109,12 @@ std::span<const Rule* const> rules() {
         &kContactLife,
         &kContactBelowMinimumLoad,
         &kSolidStateRelayDerating,
+        &kSolidStateRelayOverheats,
+        &kLeakageHoldsInput,
+        &kInputBelowThreshold,
         &kCoilPullInMargin,
+        &kCoilHeldByLeakage,
+        &kHoldUpTooShort,
         &kTimerFunctionUnfit,
         &kRelayChatter,
         &kPumpNeverStops,

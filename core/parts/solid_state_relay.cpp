@@ -1,5 +1,6 @@
 #include "core/parts/junction.h"
 #include "core/parts/kinds.h"
+#include "core/parts/on_resistance.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
 
@@ -34,10 +35,7 @@ constexpr double kInputLeak_S = 1e-9;
 constexpr double kOutputCapacitance_F = 1e-9;
 /// [V] over which the leakage sets in.
 constexpr double kLeakageOnset_V = 1.0;
-/// On-resistance rises 1.7 times from 25 to 125 °C, value from memory of textbooks (1.6 to 1.8). Far beyond,
-/// where a real one has failed, it stops rising.
-constexpr double kOnCoefficient_perK = 0.007;
-constexpr double kOnReference_K = 298.15;
+/// [K] Far beyond, where a real one has failed, the on-resistance stops rising.
 constexpr double kOnRiseLimit_K = 500;
 
 /// Input with a nearly constant current; output a field-effect transistor with its body diode, avalanche,

@@ -1,0 +1,94 @@
+#include "core/checks/residual_current.h"
+
+#include "core/checks/carried_current.h"
+#include "core/checks/controls.h"
+#include "core/checks/set_point.h"
+#include "core/checks/suppression.h"
+
+#include <algorithm>
+
+namespace pumpwright {
+namespace {
+
+/// [S] of a branch that carries current without being a contact; a cold filament has its inrush's.
+double conductanceOf_S(const Survey& survey, const Branch& branch, double supply_V) {
+    const Features& features = survey.features(branch.part);
+    switch (branch.sort) {
+    case BranchSort::Coil:
+        return 1 / features.coils[branch.index].resistance_ohm;
+    case BranchSort::Load: {
+        const Load& load = features.loads[branch.index];
+        return (load.sort == LoadSort::Lamp ? load.inrush_A : load.running_A) / supply_V;
+    }
+    case BranchSort::Passive: {
+        const auto resistance_ohm = nameplateValue(survey.part(branch.part), "resistance_ohm");
+        return resistance_ohm ? 1 / *resistance_ohm : 0;
+    }
+    case BranchSort::Source:
+    case BranchSort::Fuse:
+    case BranchSort::Plug:
+    case BranchSort::Contact:
+    case BranchSort::Rectifier:
+    case BranchSort::Storage:
+        break;
+    }
+    return 0;
+}
+
+bool isElectronic(const Survey& survey, const Branch& branch) {
+    return branch.sort == BranchSort::Load &&
+           survey.features(branch.part).loads[branch.index].sort == LoadSort::Electronic;
+}
+
+/// A branch at one of the load's terminals.
+void add(const Survey& survey, const Branch& load, const Branch& other, bool plusEnd, Residual& residual) {
+    const std::size_t net = plusEnd ? load.fromNet : load.toNet;
+    const std::size_t far = other.fromNet == net ? other.toNet : other.fromNet;
+    const std::vector<bool>& rail = plusEnd ? survey.liveNets() : survey.groundedNets();
+    if (other.sort == BranchSort::Contact && contactOf(survey, other).semiconductor) {
+        residual.leakage_A += contactOf(survey, other).leakage_A;
+        residual.over.push_back(other.part);
+        return;
+    }
+    const double own_S = conductanceOf_S(survey, other, residual.supply_V);
+    if (own_S <= 0) {
+        return;
+    }
+    if (liesAcross(load, other)) {
+        if (plusEnd) {
+            (isElectronic(survey, other) ? residual.drawn_A : residual.shunt_S) +=
+                isElectronic(survey, other) ? own_S * residual.supply_V : own_S;
+        }
+    } else if (rail[far] && !rail[net]) {
+        residual.bridge_S += own_S;
+        residual.over.push_back(other.part);
+    }
+}
+
+} // namespace
+
+double Residual::voltage_V(double own_S) const {
+    const double into_A = std::max(0.0, leakage_A + supply_V * bridge_S - drawn_A);
+    return std::min(supply_V, into_A / (own_S + shunt_S + bridge_S));
+}
+
+Residual residualOf(const Survey& survey, const LoadPath& path) {
+    Residual residual;
+    residual.supply_V = survey.supplyVoltage_V();
+    if (!path.source || controlsOf(survey, path).empty()) {
+        return residual;
+    }
+    Branch load = survey.branches()[path.branch];
+    load.fromNet = survey.nets().netOf.at({path.part, path.load.from});
+    load.toNet = survey.nets().netOf.at({path.part, path.load.to});
+    for (const bool plusEnd : {true, false}) {
+        for (const std::size_t number : survey.branchesAt(plusEnd ? load.fromNet : load.toNet)) {
+            if (number != path.branch) {
+                add(survey, load, survey.branches()[number], plusEnd, residual);
+            }
+        }
+    }
+    return residual;
+}
+
+} // namespace pumpwright
