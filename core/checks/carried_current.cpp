@@ -93,7 +93,7 @@ CarriedCurrent makingCurrent(const Survey& survey, std::size_t branch) {
         const Reading highest = highestMeanAfter(*current, risings(*state), kMaking_s, kMelting_s);
         drive = {highest.value, highest.at_s};
     }
-    return larger(drive, expectedOf(survey, branch).inrush_A);
+    return larger(drive, expectedOf(survey, branch).together_A);
 }
 
 CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch) {

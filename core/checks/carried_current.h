@@ -19,7 +19,7 @@ CarriedCurrent sustainedCurrent(const Survey& survey, const WireId& wire);
 CarriedCurrent sustainedCurrent(const Survey& survey, std::size_t branch);
 
 /// Through a contact while it makes: the highest in the first tenth of a second after a closing, as a mean
-/// over 50 µs, or the inrush of the loads.
+/// over 50 µs, or the inrush of all loads behind it, which start together.
 CarriedCurrent makingCurrent(const Survey& survey, std::size_t branch);
 /// Through a contact as it breaks: the highest in the last moment before an opening, or all loads running.
 CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch);

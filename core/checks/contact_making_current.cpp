@@ -12,11 +12,24 @@ namespace {
 /// From this many times the making rating a contact welds soon rather than late. Common practice, no
 /// published source.
 constexpr double kWeldsSoon = 2;
+/// A contact suits filament lamps of a fifth of its resistive rating at 12 V [FAA AC 43.13-1B, table 11-4],
+/// whatever their cold inrush.
+constexpr double kLampFactor = 5;
+
+/// The making rating, or the inrush of as much lamp as the contact suits if that is more.
+double limitOf_A(const Survey& survey, std::size_t contact, const SwitchedLoads& loads) {
+    const ContactRating& rating = contactOf(survey, survey.branches()[contact]).rating;
+    const LoadPath* heaviest = loads.heaviest(contact);
+    if (rating.make_A <= 0 || heaviest == nullptr || heaviest->load.sort != LoadSort::Lamp) {
+        return rating.make_A;
+    }
+    const double inrushShare = heaviest->load.inrush_A / heaviest->load.running_A;
+    return std::max(rating.make_A, inrushShare * rating.breakResistive_A / kLampFactor);
+}
 
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
-                   const CarriedCurrent& current) {
+                   const CarriedCurrent& current, double rating_A) {
     const Branch& branch = survey.branches()[contact];
-    const double rating_A = contactOf(survey, branch).rating.make_A;
     const std::string name = nameOf(survey.circuit(), branch.part);
     Finding finding = newFinding(rule);
     finding.word = current.value_A > kWeldsSoon * rating_A ? SignalWord::Warning : SignalWord::Caution;
@@ -51,10 +64,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             chargeBeyondRating(survey, charges, i) != nullptr) {
             continue;
         }
-        const double rating_A = contactOf(survey, branch).rating.make_A;
+        const double rating_A = limitOf_A(survey, i, loads);
         const CarriedCurrent current = makingCurrent(survey, i);
         if (rating_A > 0 && current.value_A > rating_A) {
-            findings.push_back(findingFor(rule, survey, i, loads, current));
+            findings.push_back(findingFor(rule, survey, i, loads, current, rating_A));
         }
     }
     return findings;
@@ -66,7 +79,7 @@ extern const Rule kContactMakingCurrent{
     "contact-making-current",
     "Contact closes on too high an inrush",
     SignalWord::Warning,
-    "the contact's rating for making; kinds of load: IEC 60947-4-1 and IEC 60947-5-1",
+    "the contact's rating for making; lamps: FAA AC 43.13-1B, table 11-4; kinds of load: IEC 60947-4-1",
     false,
     check};
 

@@ -63,6 +63,7 @@ Load loadOf(const Branch& branch, const Features& features, double supplyVoltage
 void addLoad(ExpectedCurrent& sum, const Load& load) {
     const double step_A = std::max(sum.inrush_A - sum.running_A, load.inrush_A - load.running_A);
     sum.running_A += load.running_A;
+    sum.together_A += std::max(load.running_A, load.inrush_A);
     sum.inrush_A = sum.running_A + std::max(0.0, step_A);
     sum.inductive = sum.inductive || load.sort == LoadSort::Motor || load.sort == LoadSort::Coil;
 }

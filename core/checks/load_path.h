@@ -28,6 +28,7 @@ std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& feat
 struct ExpectedCurrent {
     double running_A = 0;   ///< all loads running
     double inrush_A = 0;    ///< the load with the highest inrush starts while the others run
+    double together_A = 0;  ///< all loads start at once, as behind one contact
     bool inductive = false; ///< a motor or coil is among the loads
 };
 

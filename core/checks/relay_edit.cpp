@@ -1,6 +1,7 @@
 #include "core/checks/relay_edit.h"
 
 #include "core/checks/edit_draft.h"
+#include "core/checks/surroundings_of.h"
 #include "core/checks/wording.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
@@ -62,9 +63,9 @@ Edit relayEdit(const Survey& survey, const Sides& sides, double area_m2) {
     return std::move(draft).edit();
 }
 
-bool suffices(const Contact& contact, const ContactDuty& duty) {
-    return contact.rating.continuous_A >= duty.continuous_A && contact.rating.make_A >= duty.make_A &&
-           contact.rating.breakInductive_A >= duty.break_A;
+bool suffices(const Contact& contact, const ContactDuty& duty, double heatShare) {
+    return heatShare * contact.rating.continuous_A >= duty.continuous_A &&
+           contact.rating.make_A >= duty.make_A && contact.rating.breakInductive_A >= duty.break_A;
 }
 
 } // namespace
@@ -74,7 +75,8 @@ std::optional<Remedy> powerRelayRemedy(const Survey& survey, const SwitchedLoads
     const Circuit& circuit = survey.circuit();
     const Features usual = relayKind().features(newPart(relayKind(), "", {}));
     const auto sides = feedSides(survey, loads, contact);
-    if (!sides || !suffices(usual.contacts.front(), duty)) {
+    if (!sides ||
+        !suffices(usual.contacts.front(), duty, relayHeatShare(survey.circuit().limits.ambient_K))) {
         return std::nullopt;
     }
     const std::size_t minus = survey.nets().netOf.at({sides->path->part, sides->path->load.to});

@@ -1,15 +1,36 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/remedy_edit.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
 namespace pumpwright {
 namespace {
+
+/// [A] Solid-state relays as they are sold. Common practice, no published source.
+constexpr std::array kSizes_A{10.0, 25.0, 40.0, 60.0, 80.0, 100.0, 150.0, 200.0};
 
 bool isInductive(const Survey& survey, std::size_t branch) {
     const auto& expected = survey.expectedCurrents().branches;
     const auto found = expected.find(branch);
     return found != expected.end() && found->second.inductive;
+}
+
+Remedy largerRemedy(const Survey& survey, const PartId& id, double wanted_A) {
+    const std::string name = nameOf(survey.circuit(), id);
+    const auto size = std::lower_bound(kSizes_A.begin(), kSizes_A.end(), wanted_A);
+    if (size == kSizes_A.end()) {
+        return {fmt::format("Choose a solid-state relay of at least {} as {}.",
+                            amount(wanted_A, QuantityKind::Current), name),
+                {}};
+    }
+    const std::string text =
+        fmt::format("a solid-state relay of {} as {}", amount(*size, QuantityKind::Current), name);
+    return {"Choose " + text + ".",
+            valueEdit(survey.circuit(), id, "ratedCurrent_A", *size, "Choose " + text)};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -39,9 +60,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
                         amount(contact.rating.continuous_A, finding.kind),
                         amount(finding.limit, finding.kind), inductive ? "an inductive" : "a resistive");
         finding.why = "An overheated semiconductor mostly fails closed: the load runs on.";
-        finding.remedies = {{fmt::format("Choose a solid-state relay of at least {} as {}.",
-                                         amount(current.value_A / share, finding.kind), name),
-                             {}},
+        finding.remedies = {largerRemedy(survey, branch.part, current.value_A / share),
                             {"Use a power relay with a mechanical contact instead.", {}}};
         findings.push_back(std::move(finding));
     }

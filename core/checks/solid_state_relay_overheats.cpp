@@ -1,8 +1,8 @@
 #include "core/checks/carried_current.h"
 #include "core/checks/remedy_edit.h"
+#include "core/checks/surroundings_of.h"
 #include "core/checks/wording.h"
 #include "core/parts/on_resistance.h"
-#include "core/parts/place.h"
 
 #include <fmt/format.h>
 
@@ -19,12 +19,6 @@ constexpr double kJunction_K = 388.15;
 constexpr double kRunaway_K = 773.15;
 /// [K/W] heat sinks, junction to surroundings, as they are sold. Common practice, no published source.
 constexpr std::array kSinks_KperW{7.0, 5.0, 3.0, 2.0, 1.5, 1.0, 0.7, 0.5};
-
-/// The warmest surroundings: of its place in the vehicle, where that is stated, or the project's.
-double surroundings_K(const Survey& survey, const PartId& id) {
-    const VehiclePlace* place = findPlace(survey.part(id).place);
-    return place == nullptr ? survey.circuit().limits.ambient_K : place->hottest_K;
-}
 
 /// Of T = Ta + I²·R25·(1 + α·(T − T25))·Rth, which is linear in T.
 double junction_K(const Contact& contact, double thermal_KperW, double current_A, double ambient_K) {

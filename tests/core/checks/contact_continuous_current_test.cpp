@@ -90,3 +90,58 @@ TEST_CASE("a timer contact of 5 A does not carry a pump of 5.5 A", "[checks][con
 TEST_CASE("a sound circuit loads no contact beyond its rating", "[checks][contact-continuous-current]") {
     CHECK(findings("contact-continuous-current", soundVan().build()).empty());
 }
+
+TEST_CASE("in heat a relay's contact carries less", "[checks][contact-continuous-current][at-limit]") {
+    // Data sheet of a power relay: 70 A at 23 °C, 50 A at 85 °C, 30 A at 125 °C. 45 A pass at 85 °C, not at
+    // 125 °C.
+    const auto carrying = [](double current_A, double ambient_K) {
+        ProjectLimits limits;
+        limits.ambient_K = ambient_K;
+        return CircuitBuilder()
+            .part("supply", "G1")
+            .part("hand-switch", "S1")
+            .part("relay", "K1", {{"continuous_A", 70}, {"make_A", 2000}}, {{"suppression", "diode"}})
+            .part("lamp", "P1", {{"ratedPower_W", 12 * current_A}})
+            .wire("G1.30", "S1.1")
+            .wire("S1.2", "K1.86")
+            .wire("K1.85", "G1.31")
+            .wire("G1.30", "K1.30", 25e-6)
+            .wire("K1.87", "P1.1", 25e-6)
+            .wire("P1.2", "G1.31", 25e-6)
+            .limits(limits)
+            .build();
+    };
+    CHECK(findings("contact-continuous-current", carrying(69.9, 296.15)).empty());
+    CHECK(findings("contact-continuous-current", carrying(70.1, 290)).size() == 1);
+    CHECK(findings("contact-continuous-current", carrying(45, 358.15)).empty());
+    CHECK(findings("contact-continuous-current", carrying(49.9, 358.15)).empty());
+    CHECK(findings("contact-continuous-current", carrying(50.1, 358.15)).size() == 1);
+    const Finding finding = onlyFinding("contact-continuous-current", carrying(45, 398.15));
+    CHECK(finding.limit == Approx(30));
+    CHECK(finding.what.find("rated for 70 A, and good for 30 A at 125 °C") != std::string::npos);
+}
+
+TEST_CASE("a power relay beside a timer carries what its contact cannot",
+          "[checks][contact-continuous-current]") {
+    CircuitBuilder builder = CircuitBuilder()
+                                 .part("supply", "G1")
+                                 .part("fuse", "F1")
+                                 .part("hand-switch", "S1")
+                                 .part("timer", "K2")
+                                 .part("pump", "M1")
+                                 .part("ground", "X1")
+                                 .part("ground", "X2")
+                                 .wire("G1.30", "F1.1", 2.5e-6, 0.1)
+                                 .wire("G1.31", "X1.31", 6e-6, 0.3)
+                                 .wire("F1.2", "K2.30", 2.5e-6)
+                                 .wire("K2.87", "M1.+", 2.5e-6)
+                                 .wire("M1.-", "X2.31", 2.5e-6)
+                                 .wire("F1.2", "S1.1", 2.5e-6)
+                                 .wire("S1.2", "K2.S", 2.5e-6)
+                                 .wire("S1.2", "K2.15", 2.5e-6)
+                                 .wire("K2.31", "X1.31", 2.5e-6);
+    const Circuit circuit = builder.build();
+    const Finding finding = onlyFinding("contact-continuous-current", circuit);
+    checkRemedy(circuit, finding);
+    CHECK(findings("contact-making-current", afterRemedy(circuit, finding)).empty());
+}

@@ -85,3 +85,24 @@ TEST_CASE("a power relay takes over the inrush", "[checks][contact-making-curren
     CHECK(finding.what.find("(a motor, DC-3)") != std::string::npos);
     checkRemedy(circuit, finding);
 }
+
+TEST_CASE("a contact of 10 A suits a filament lamp of 2 A", "[checks][contact-making-current][at-limit]") {
+    // FAA AC 43.13-1B, table 11-4: lamps at 12 V ask for a switch of five times their current.
+    const auto lampOf = [](double current_A, double make_A) {
+        return switchedLamp({{"ratedPower_W", 12 * current_A}},
+                            {{"breakResistive_A", 10}, {"make_A", make_A}})
+            .build();
+    };
+    CHECK(findings("contact-making-current", lampOf(2, 10)).empty());
+    const Finding finding = onlyFinding("contact-making-current", lampOf(2.01, 10));
+    CHECK(finding.what.find("(a filament lamp, DC-6)") != std::string::npos);
+    CHECK(findings("contact-making-current", lampOf(2.01, 30)).empty()); // its maker says so
+}
+
+TEST_CASE("loads behind one contact start together", "[checks][contact-making-current]") {
+    CircuitBuilder builder =
+        switchedLamp({{"ratedPower_W", 12}}, {{"breakResistive_A", 5}, {"make_A", 25.9}});
+    builder.part("lamp", "P2", {{"ratedPower_W", 12}}).wire("S1.2", "P2.1").wire("P2.2", "G1.31");
+    // Twice 13 A: a cold filament takes ten to fifteen times its current.
+    CHECK(onlyFinding("contact-making-current", builder.build()).value == Approx(26));
+}

@@ -44,6 +44,7 @@ TEST_CASE("a relay sold as 60 A carries 12 A into a motor",
     CHECK(finding.value == Approx(12.1));
     CHECK(finding.word == SignalWord::Warning);
     checkComplete(finding);
+    checkRemedy(pump(12.1), finding);
 }
 
 TEST_CASE("a relay sold as 60 A carries 42 A into a resistive load", "[checks][solid-state-relay-derating]") {
