@@ -4,9 +4,8 @@
 #include "app/console/json_text.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
-#include "core/sheet/cells.h"
+#include "core/sheet/spread_tables.h"
 #include "core/study/spread.h"
-#include "core/units/quantity_kind.h"
 
 #include <fmt/format.h>
 
@@ -47,40 +46,15 @@ std::string spreadJson(const Request& request, const Circuit& circuit, const Spr
                      {"leastAssist_share", percentilesJson(summary.leastAssistShare)}});
 }
 
-std::string percent(double share) {
-    return fmt::format("{:.1f} %", 100 * share);
-}
-
-std::vector<std::string> shareRow(std::string label, std::size_t count, const Proportion& proportion) {
-    return {std::move(label), fmt::format("{}", count), percent(proportion.share),
-            fmt::format("{} to {}", percent(proportion.low), percent(proportion.high))};
-}
-
-std::vector<std::string> percentileRow(std::string label, const std::optional<Percentiles>& values,
-                                       QuantityKind kind) {
-    if (!values) {
-        return {std::move(label), kNothing, kNothing, kNothing};
-    }
-    return {std::move(label), formatQuantity(values->p5, kind), formatQuantity(values->p50, kind),
-            formatQuantity(values->p95, kind)};
-}
-
 std::string spreadText(const Request& request, const SpreadSummary& summary) {
     std::string text = fmt::format(
         "Spread: cars {} to {} of seed {}, {} driven to the end, {} stopped before\n\n", request.from,
         request.from + request.count - 1, request.seed, summary.finished, summary.stopped);
-    text += textTable({"Shares",
-                       {"Cars", "Count", "Share", "True share, 95 % sure"},
-                       {false, true, true, true},
-                       {shareRow("with a contact that chatters", summary.chattering, summary.chatters),
-                        shareRow("with a press without full assist", summary.lacking, summary.lacks)}});
-    text += "\n";
-    text += textTable(
-        {"Percentiles",
-         {"Worst press of a car", "5 % have less", "half have less", "95 % have less"},
-         {false, true, true, true},
-         {percentileRow("Lowest vacuum", summary.lowestVacuum_Pa, QuantityKind::GaugeVacuum),
-          percentileRow("Assist, of what is asked for", summary.leastAssistShare, QuantityKind::Share)}});
+    std::string between;
+    for (const SheetTable& table : spreadTables(summary)) {
+        text += between + textTable(table);
+        between = "\n";
+    }
     return text;
 }
 

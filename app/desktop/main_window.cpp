@@ -14,6 +14,7 @@
 #include "app/desktop/panels/parts_drawer.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/sheet_actions.h"
+#include "app/desktop/studies/studies_panel.h"
 
 #include <QCloseEvent>
 #include <QDockWidget>
@@ -110,6 +111,7 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
+    setTabPosition(Qt::BottomDockWidgetArea, QTabWidget::North);
     m_parts = new PartsDrawer(catalogue, this);
     m_nameplate = new Nameplate(m_document, m_selection, m_preferences, this);
     m_findings = new FindingsPanel(m_document, m_selection, m_analysis, m_preferences, this);
@@ -121,7 +123,13 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
         addPanel(tr("Findings"), QStringLiteral("findings"), m_findings, Qt::RightDockWidgetArea);
     QDockWidget* plan =
         addPanel(tr("Drive plan"), QStringLiteral("drivePlan"), m_plan, Qt::RightDockWidgetArea);
-    addPanel(tr("Drive chart"), QStringLiteral("driveChart"), m_chart, Qt::BottomDockWidgetArea);
+    QDockWidget* chart =
+        addPanel(tr("Drive chart"), QStringLiteral("driveChart"), m_chart, Qt::BottomDockWidgetArea);
+    m_studies = new StudiesPanel(m_document, priceListOf(catalogue), this);
+    QDockWidget* studies =
+        addPanel(tr("Studies"), QStringLiteral("studies"), m_studies, Qt::BottomDockWidgetArea);
+    tabifyDockWidget(chart, studies);
+    chart->raise();
     tabifyDockWidget(findings, plan);
     findings->raise();
 }

@@ -25,6 +25,7 @@ class Nameplate;
 class PartsDrawer;
 class Preferences;
 class SheetActions;
+class StudiesPanel;
 
 /// The window: the Circuit in its middle, what is put in on the left, what is found out on the right and
 /// below. It only assembles; each action and each panel has a file of its own.
@@ -88,10 +89,11 @@ private:
     FindingsPanel* m_findings = nullptr;
     DrivePlanEditor* m_plan = nullptr;
     DriveChart* m_chart = nullptr;
+    StudiesPanel* m_studies = nullptr;
     FileActions* m_files = nullptr;
     EditActions* m_edits = nullptr;
     SheetActions* m_sheet = nullptr;
-    QList<QDockWidget*> m_panels; ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart
+    QList<QDockWidget*> m_panels; ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart, Studies
     bool m_wasShown = false;
 };
 

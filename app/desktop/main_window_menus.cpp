@@ -11,6 +11,7 @@
 #include "app/desktop/panels/parts_drawer.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/sheet_actions.h"
+#include "app/desktop/studies/studies_panel.h"
 
 #include <QActionGroup>
 #include <QDockWidget>
@@ -63,7 +64,7 @@ void MainWindow::buildViewMenu() {
     QAction* circuit = menu->addAction(tr("Go to the &Circuit"), m_view,
                                        [this] { m_view->setFocus(Qt::ShortcutFocusReason); });
     circuit->setShortcut(QKeySequence(Qt::Key_F6));
-    const QList<QWidget*> contents{&m_parts->search(), m_nameplate, m_findings, m_plan, m_chart};
+    const QList<QWidget*> contents{&m_parts->search(), m_nameplate, m_findings, m_plan, m_chart, m_studies};
     for (qsizetype i = 0; i < m_panels.size(); ++i) {
         QDockWidget* panel = m_panels.at(i);
         QWidget* content = contents.at(i);

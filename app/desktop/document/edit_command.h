@@ -20,6 +20,8 @@ public:
     void redo() override;
     int id() const override;
     bool mergeWith(const QUndoCommand* next) override;
+    /// What undo() or redo() would make, whichever is next.
+    const Edit& edit() const { return m_edit; }
 
 private:
     Document& m_document;
