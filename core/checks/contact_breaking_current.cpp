@@ -48,6 +48,15 @@ std::vector<Remedy> remedies(const Survey& survey, std::size_t contact, const Sw
     return all;
 }
 
+/// " (a motor, DC-3)", empty without a load.
+std::string categoryNote(const LoadPath* path) {
+    if (path == nullptr) {
+        return "";
+    }
+    const UtilisationCategory category = categoryOf(path->load);
+    return fmt::format(" ({}, {})", category.load, category.name);
+}
+
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
                    const CarriedCurrent& current, const BreakingLimit& limit) {
     const Branch& branch = survey.branches()[contact];

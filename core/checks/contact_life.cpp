@@ -29,6 +29,12 @@ double life(const ContactRating& rating, double limit_A, double current_A) {
     return std::min(lasts, kMechanical);
 }
 
+/// To two digits, as counts of this sort are known.
+double about(double count) {
+    const double digit = count > 0 ? std::pow(10, std::floor(std::log10(count)) - 1) : 1;
+    return std::round(count / digit) * digit;
+}
+
 struct Wear {
     std::size_t contact;
     double inDrive;
@@ -80,12 +86,12 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Wear& wear) {
     finding.value = kYears * wear.perYear;
     finding.limit = wear.lasts;
     finding.what =
-        fmt::format("The contact {}–{} of {} closes {:.0f} times in the drive, {:.0f} times in a year of {}. "
-                    "Rated for {:.0f} "
-                    "operations at {}, it lasts {:.0f} at {} ({}): {:.1f} years, of {:.0f}.",
-                    branch.from, branch.to, nameOf(survey.circuit(), branch.part), wear.inDrive, wear.perYear,
-                    amount(survey.circuit().limits.drivenPerYear_s, QuantityKind::Time), rating.operations,
-                    amount(wear.limit_A, QuantityKind::Current), wear.lasts,
+        fmt::format("The contact {}–{} of {} closes {:.0f} times in the drive, about {:.0f} times in a year "
+                    "of {}. Rated for "
+                    "{:.0f} operations at {}, it lasts about {:.0f} at {} ({}): {:.1f} years, of {:.0f}.",
+                    branch.from, branch.to, nameOf(survey.circuit(), branch.part), wear.inDrive,
+                    about(wear.perYear), amount(survey.circuit().limits.drivenPerYear_s, QuantityKind::Time),
+                    rating.operations, amount(wear.limit_A, QuantityKind::Current), about(wear.lasts),
                     amount(wear.current.value_A, QuantityKind::Current), whereFrom(wear.current),
                     wear.lasts / wear.perYear, kYears);
     finding.why = "A worn contact welds or no longer closes: the pump runs on, or not at all.";

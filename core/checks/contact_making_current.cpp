@@ -27,6 +27,15 @@ double limitOf_A(const Survey& survey, std::size_t contact, const SwitchedLoads&
     return std::max(rating.make_A, inrushShare * rating.breakResistive_A / kLampFactor);
 }
 
+/// " into a motor, DC-3", empty without a load.
+std::string into(const LoadPath* path) {
+    if (path == nullptr) {
+        return "";
+    }
+    const UtilisationCategory category = categoryOf(path->load);
+    return fmt::format(" into {}, {}", category.load, category.name);
+}
+
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
                    const CarriedCurrent& current, double rating_A) {
     const Branch& branch = survey.branches()[contact];
@@ -39,9 +48,9 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, 
     finding.kind = QuantityKind::Current;
     finding.at_s = current.at_s;
     finding.what =
-        fmt::format("The contact {}–{} of {} closes on an inrush of {} ({}){}; it may make {}.", branch.from,
-                    branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
-                    categoryNote(loads.heaviest(contact)), amount(finding.limit, finding.kind));
+        fmt::format("The contact {}–{} of {} closes on an inrush of {}{} ({}); it may make {}.", branch.from,
+                    branch.to, name, amount(finding.value, finding.kind), into(loads.heaviest(contact)),
+                    whereFrom(current), amount(finding.limit, finding.kind));
     finding.why = "A contact that bounces on too high an inrush welds, and the load runs on.";
     if (const auto relay = powerRelayRemedy(survey, loads, contact, {0, current.value_A, 0})) {
         finding.remedies.push_back(*relay);

@@ -7,20 +7,16 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <map>
 
 namespace pumpwright {
 namespace {
 
-using Footprints = std::map<PartId, Footprint>;
-
-Footprints footprints(const Circuit& circuit) {
-    Footprints all;
-    for (const auto& [id, part] : circuit.parts) {
-        all.emplace_hint(all.end(), id, footprintOf(part));
-    }
-    return all;
-}
+/// What covers paper: a part's symbol, or the point of a splice.
+struct Cover {
+    PartId part;
+    Footprint footprint;
+    bool splice = false;
+};
 
 /// A joint of wires with nothing else to it: one terminal, crimped.
 bool isSplice(const Survey& survey, const PartId& id) {
@@ -28,26 +24,31 @@ bool isSplice(const Survey& survey, const PartId& id) {
     return survey.features(id).fitting == Fitting::Splice && kindOf(part).terminals(part).size() == 1;
 }
 
-/// The part, another than this, whose symbol covers a point; another splice only where it is at the very
-/// point.
-std::optional<PartId> coveredBy(const Survey& survey, const Footprints& all, const PartId& own,
-                                GridPoint point) {
-    const auto found = std::find_if(all.begin(), all.end(), [&](const auto& entry) {
-        const auto& [id, footprint] = entry;
-        return id != own && (isSplice(survey, id) ? survey.part(id).at == point : footprint.covers(point));
+std::vector<Cover> coversOf(const Survey& survey) {
+    std::vector<Cover> covers;
+    for (const auto& [id, part] : survey.circuit().parts) {
+        const bool splice = isSplice(survey, id);
+        covers.push_back({id, splice ? Footprint{part.at, part.at} : footprintOf(part), splice});
+    }
+    return covers;
+}
+
+/// What, other than this splice itself, covers a point.
+const Cover* coveredBy(const std::vector<Cover>& covers, const PartId& splice, GridPoint point) {
+    const auto found = std::find_if(covers.begin(), covers.end(), [&](const Cover& cover) {
+        return cover.footprint.covers(point) && cover.part != splice;
     });
-    return found == all.end() ? std::nullopt : std::optional(found->first);
+    return found == covers.end() ? nullptr : &*found;
 }
 
 /// The grid point nearest to the splice that nothing covers, searched in growing squares.
-GridPoint nearestClear(const Survey& survey, const Footprints& all, const PartId& splice) {
-    const GridPoint at = survey.part(splice).at;
+GridPoint nearestClear(const std::vector<Cover>& covers, const PartId& splice, GridPoint at) {
     for (int distance = 1;; ++distance) {
         for (int x = -distance; x <= distance; ++x) {
             for (int y = -distance; y <= distance; ++y) {
                 const GridPoint point{at.x + x, at.y + y};
                 if (std::max(std::abs(x), std::abs(y)) == distance &&
-                    !coveredBy(survey, all, splice, point)) {
+                    coveredBy(covers, splice, point) == nullptr) {
                     return point;
                 }
             }
@@ -70,22 +71,24 @@ Edit moveEdit(const Survey& survey, const PartId& splice, GridPoint to) {
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
-    const Footprints all = footprints(survey.circuit());
+    const std::vector<Cover> covers = coversOf(survey);
     std::vector<Finding> findings;
-    for (const auto& [id, part] : survey.circuit().parts) {
-        const auto cover = isSplice(survey, id) ? coveredBy(survey, all, id, part.at) : std::nullopt;
-        if (!cover) {
+    for (const Cover& splice : covers) {
+        const PartId& id = splice.part;
+        const Part& part = survey.part(id);
+        const Cover* cover = splice.splice ? coveredBy(covers, id, part.at) : nullptr;
+        if (cover == nullptr) {
             continue;
         }
-        const GridPoint clear = nearestClear(survey, all, id);
+        const GridPoint clear = nearestClear(covers, id, part.at);
         const std::string name = nameOf(survey.circuit(), id);
         Finding finding = newFinding(rule);
-        finding.parts = {id, *cover};
+        finding.parts = {id, cover->part};
         finding.value = std::max(std::abs(clear.x - part.at.x), std::abs(clear.y - part.at.y));
         finding.limit = 0;
         finding.what =
             fmt::format("{} lies under the symbol of {}, {:.0f} grid step{} from clear paper.", name,
-                        nameOf(survey.circuit(), *cover), finding.value, finding.value > 1 ? "s" : "");
+                        nameOf(survey.circuit(), cover->part), finding.value, finding.value > 1 ? "s" : "");
         finding.why = "Whoever builds from the sheet does not see that wires meet there, or takes the part's "
                       "terminal for the joint.";
         finding.remedies = {{"Move " + name + " to the nearest clear place.", moveEdit(survey, id, clear)}};

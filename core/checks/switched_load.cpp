@@ -3,10 +3,6 @@
 #include "core/checks/carried_current.h"
 #include "core/checks/suppression.h"
 
-#include <fmt/format.h>
-
-#include <algorithm>
-
 namespace pumpwright {
 namespace {
 
@@ -89,14 +85,6 @@ BreakingLimit breakingLimit(const Survey& survey, const SwitchedLoads& loads, st
         limit.value_A = limit.derived ? rating.breakResistive_A / kInductiveFactor : rating.breakInductive_A;
     }
     return limit;
-}
-
-std::string categoryNote(const LoadPath* path) {
-    if (path == nullptr) {
-        return "";
-    }
-    const UtilisationCategory category = categoryOf(path->load);
-    return fmt::format(" ({}, {})", category.load, category.name);
 }
 
 } // namespace pumpwright

@@ -3,7 +3,6 @@
 #include "core/checks/survey.h"
 
 #include <map>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -44,8 +43,5 @@ struct BreakingLimit {
 };
 
 BreakingLimit breakingLimit(const Survey& survey, const SwitchedLoads& loads, std::size_t contact);
-
-/// " (a motor, DC-3)", empty without a load.
-std::string categoryNote(const LoadPath* path);
 
 } // namespace pumpwright
