@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/canvas_edits.h"
 
 #include "app/desktop/circuit/geometry.h"
+#include "app/desktop/circuit/line_surgery.h"
 #include "core/parts/part_kind.h"
 
 #include <QCoreApplication>
@@ -183,6 +184,11 @@ Edit mirroring(const Circuit& circuit, const SelectedObjects& objects) {
 }
 
 Edit removal(const Circuit& circuit, const SelectedObjects& objects) {
+    if (objects.parts.size() == 1 && objects.wires.empty() && objects.hoses.empty()) {
+        if (const auto healing = healingRemoval(circuit, *objects.parts.begin())) {
+            return *healing;
+        }
+    }
     Edit edit{named(EditNames::tr("Delete %1"), circuit, objects), {}};
     Circuit left = circuit;
     const auto add = [&](const Edit& next) {

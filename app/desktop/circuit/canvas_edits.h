@@ -15,7 +15,8 @@ Edit movement(const Circuit& circuit, const SelectedObjects& objects, GridPoint 
 Edit rotation(const Circuit& circuit, const SelectedObjects& objects);
 /// Left to right, about the middle of the parts.
 Edit mirroring(const Circuit& circuit, const SelectedObjects& objects);
-/// Takes away the objects, and the lines that end on the parts.
+/// Takes away the objects, and the lines that end on the parts; a single part that only joins two wires
+/// leaves one wire behind.
 Edit removal(const Circuit& circuit, const SelectedObjects& objects);
 
 /// The selected parts and the lines that join two of them, for the clipboard.

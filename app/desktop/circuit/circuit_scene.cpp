@@ -125,8 +125,9 @@ void CircuitScene::dropVanishedSelection() {
 
 void CircuitScene::readLiveState() {
     const std::shared_ptr<const DriveResult> drive = m_analysis.drive();
-    m_live = drive ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s(), m_analysis.pace())
-                   : restState(m_document.circuit());
+    m_live = drive
+                 ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s(), m_analysis.pace())
+                 : restState(m_document.circuit());
 }
 
 void CircuitScene::readFindings() {

@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_scene.h"
+#include "app/desktop/circuit/line_surgery.h"
 #include "app/desktop/circuit/tool.h"
 
 #include <QCoreApplication>
@@ -33,6 +34,8 @@ public:
             m_startedByPress = caught.has_value();
         } else if (caught) {
             finish(*caught);
+        } else if (const auto line = lineBelow(pointer)) {
+            finishOn(*line);
         } else {
             m_bends.push_back(nearestGridPoint(pointer.at));
         }
@@ -47,6 +50,8 @@ public:
         const auto caught = caughtAt(pointer);
         if (m_start && m_startedByPress && caught && caught->end != m_start->end) {
             finish(*caught);
+        } else if (const auto line = lineBelow(pointer); m_start && m_startedByPress && !caught && line) {
+            finishOn(*line);
         }
         m_startedByPress = false;
         if (m_repeat == Repeat::Once) {
@@ -81,6 +86,29 @@ private:
         return caught && caught->point.isPort == kIsHose ? caught : std::nullopt;
     }
 
+    using Id = std::conditional_t<kIsHose, HoseId, WireId>;
+    struct LineBelow {
+        Id id;
+        CutPlace place;
+    };
+
+    /// The line of the same sort that a click would branch from.
+    std::optional<LineBelow> lineBelow(const CanvasPointer& pointer) {
+        const SelectedObjects below = host().scene().objectAt(pointer.at, pointer.reach / 2);
+        const CircuitLayout& layout = host().scene().layout();
+        if constexpr (kIsHose) {
+            return below.hoses.empty() ? std::nullopt : placeOn(layout.hoses, *below.hoses.begin(), pointer);
+        } else {
+            return below.wires.empty() ? std::nullopt : placeOn(layout.wires, *below.wires.begin(), pointer);
+        }
+    }
+
+    static std::optional<LineBelow> placeOn(const std::map<Id, LinePicture>& lines, const Id& id,
+                                            const CanvasPointer& pointer) {
+        const auto place = cutPlace(lines.at(id), pointer.at);
+        return place ? std::optional(LineBelow{id, *place}) : std::nullopt;
+    }
+
     void restart() {
         m_start.reset();
         m_startedByPress = false;
@@ -89,20 +117,33 @@ private:
 
     void finish(const CircuitScene::Caught& target) {
         if (target.end != m_start->end) {
-            Line line;
-            if constexpr (kIsHose) {
-                line = host().newHose();
-            } else {
-                line = host().newWire();
-            }
-            line.from = m_start->end;
+            Line line = newLine();
             line.to = target.end;
-            line.bends = m_bends;
-            const Addition addition = joining(host().document().circuit(), std::move(line));
-            restart();
-            host().document().apply(addition.edit);
-            host().selection().select(addition.objects);
+            make(joining(host().document().circuit(), std::move(line)));
         }
+    }
+
+    void finishOn(const LineBelow& below) {
+        make(branching(host().document().circuit(), below.id, below.place, newLine()));
+    }
+
+    /// From the start, with the corners that were clicked.
+    Line newLine() {
+        Line line;
+        if constexpr (kIsHose) {
+            line = host().newHose();
+        } else {
+            line = host().newWire();
+        }
+        line.from = m_start->end;
+        line.bends = m_bends;
+        return line;
+    }
+
+    void make(const Addition& addition) {
+        restart();
+        host().document().apply(addition.edit);
+        host().selection().select(addition.objects);
     }
 
     void show(const CanvasPointer& pointer) {
@@ -111,10 +152,13 @@ private:
         if (caught) {
             overlay.caught = caught->point.at;
             overlay.caughtText = connectionText(host().scene().circuit(), *caught);
+        } else if (const auto line = lineBelow(pointer); m_start && line) {
+            overlay.caught = line->place.at;
+            overlay.caughtText = kIsHose ? tr("tee in the hose") : tr("splice in the wire");
         }
         if (m_start) {
             ConnectionPoint loose;
-            loose.at = nearestGridPoint(pointer.at);
+            loose.at = overlay.caught.value_or(nearestGridPoint(pointer.at));
             loose.freeExit = true;
             overlay.line = proposedPath(host().scene().layout(), m_start->point,
                                         caught ? caught->point : loose, m_bends);
@@ -129,13 +173,13 @@ private:
             return;
         }
         const QString start = connectionText(host().scene().circuit(), *m_start);
-        host().setHint(kIsHose
-                           ? tr("From %1: click the port where the hose ends, or a place for a corner. "
-                                "Esc starts again.")
-                                 .arg(start)
-                           : tr("From %1: click the terminal where the wire ends, or a place for a corner. "
-                                "Esc starts again.")
-                                 .arg(start));
+        host().setHint(
+            kIsHose ? tr("From %1: click the port or hose where the hose ends, or a place for a corner. "
+                         "Esc starts again.")
+                          .arg(start)
+                    : tr("From %1: click the terminal or wire where the wire ends, or a place for a corner. "
+                         "Esc starts again.")
+                          .arg(start));
     }
 
     Repeat m_repeat;

@@ -16,7 +16,7 @@ struct PartLive {
     bool closed = false;
     bool energised = false;
     bool flashes = false; ///< switches to and fro faster than is shown while the drive plays
-    QString reading;       ///< "blown", "62 kPa", or empty
+    QString reading;      ///< "blown", "62 kPa", or empty
     friend bool operator==(const PartLive&, const PartLive&) = default;
 };
 

@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_scene.h"
+#include "app/desktop/circuit/line_surgery.h"
 #include "app/desktop/circuit/tool.h"
 #include "core/parts/part_kind.h"
 
@@ -24,7 +25,10 @@ public:
 
     void press(const CanvasPointer& pointer) override {
         m_part.at = nearestGridPoint(pointer.at);
-        const Addition addition = placing(host().document().circuit(), m_part, m_part.at);
+        const Circuit& circuit = host().document().circuit();
+        const auto wire = wireBelow(pointer);
+        const Addition addition = wire ? inserting(circuit, m_part, wire->place.at, wire->id, wire->place)
+                                       : placing(circuit, m_part, m_part.at);
         host().document().apply(addition.edit);
         host().selection().select(addition.objects);
         nameNext();
@@ -36,7 +40,13 @@ public:
         if (!pointer.buttonDown) {
             m_part.at = nearestGridPoint(pointer.at);
             m_shown = true;
+            const auto wire = wireBelow(pointer);
+            m_wireBelow = wire ? std::optional(wire->id) : std::nullopt;
+            if (wire) {
+                m_part.at = wire->place.at;
+            }
             showGhost();
+            sayNext();
         }
     }
 
@@ -61,10 +71,37 @@ public:
     }
 
 private:
+    struct WireBelow {
+        WireId id;
+        CutPlace place;
+    };
+
+    /// The wire that a click would put the part into.
+    std::optional<WireBelow> wireBelow(const CanvasPointer& pointer) {
+        const SelectedObjects below = host().scene().objectAt(pointer.at, pointer.reach / 2);
+        if (below.wires.empty() || !fitsIntoWire(m_part)) {
+            return std::nullopt;
+        }
+        const WireId id = *below.wires.begin();
+        const auto place = cutPlace(host().scene().layout().wires.at(id), pointer.at);
+        return place ? std::optional(WireBelow{id, *place}) : std::nullopt;
+    }
+
     void nameNext() {
         m_part.reference = freeReference(host().document().circuit(), std::string(kindOf(m_part).letter()));
-        host().setHint(tr("Click to place %1. R turns it, M mirrors it, Esc ends.")
-                           .arg(QString::fromStdString(m_part.reference)));
+        m_wireBelow.reset();
+        sayNext();
+    }
+
+    void sayNext() {
+        const QString reference = QString::fromStdString(m_part.reference);
+        if (m_wireBelow) {
+            const Wire& wire = host().document().circuit().wires.at(*m_wireBelow);
+            host().setHint(tr("Click to insert %1 into %2. R turns it, M mirrors it, Esc ends.")
+                               .arg(reference, QString::fromStdString(wire.reference)));
+        } else {
+            host().setHint(tr("Click to place %1. R turns it, M mirrors it, Esc ends.").arg(reference));
+        }
     }
 
     void showGhost() {
@@ -76,7 +113,8 @@ private:
     }
 
     Part m_part;
-    bool m_shown = false; ///< the pointer has been over the canvas
+    std::optional<WireId> m_wireBelow; ///< for the hint
+    bool m_shown = false;              ///< the pointer has been over the canvas
 };
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "app/desktop/document/selection.h"
 #include "core/files/circuit_file.h"
 #include "core/parts/part_kind.h"
+#include "core/parts/placement.h"
 #include "tests/support/catch.h"
 #include "tests/support/circuit_builder.h"
 
@@ -221,6 +222,48 @@ TEST_CASE("wires take terminals and hoses take ports", "[canvas]") {
     canvas.click(14, -3);
     REQUIRE(canvas.document.circuit().wires.size() == 1);
     CHECK(canvas.document.circuit().wires.begin()->second.from == End{{"F1"}, "2"});
+}
+
+TEST_CASE("a part clicked onto a wire goes into it, and deleting it leaves the wire whole, each in one step",
+          "[canvas][surgery]") {
+    Canvas canvas(CircuitBuilder().part("fuse", "F1").part("hand-switch", "S1").wire("F1.2", "S1.1").build());
+    canvas.view.fit();
+    const Circuit before = canvas.document.circuit();
+    const GridPoint from = before.parts.at({"F1"}).at;
+    const GridPoint to = before.parts.at({"S1"}).at;
+    REQUIRE(from.y == to.y);
+    canvas.view.place(prototype("fuse"));
+    canvas.click((from.x + to.x) / 2.0, from.y);
+    canvas.key(Qt::Key_Escape);
+    CHECK(canvas.document.undoStack().undoText() == QStringLiteral("Insert F2 into W1"));
+    CHECK(canvas.document.circuit().wires.size() == 2);
+    canvas.key(Qt::Key_Delete);
+    CHECK(canvas.steps() == 2);
+    CHECK(canvas.document.circuit().wires == before.wires);
+    CHECK(canvas.document.circuit().parts == before.parts);
+}
+
+TEST_CASE("a wire that is drawn to another wire ends on a splice there, in one step", "[canvas][surgery]") {
+    Canvas canvas(CircuitBuilder()
+                      .part("fuse", "F1")
+                      .part("hand-switch", "S1")
+                      .part("lamp", "P1")
+                      .wire("F1.2", "S1.1")
+                      .build());
+    canvas.view.fit();
+    const Circuit& circuit = canvas.document.circuit();
+    const GridPoint from = circuit.parts.at({"F1"}).at;
+    const GridPoint to = circuit.parts.at({"S1"}).at;
+    const Part& lamp = circuit.parts.at({"P1"});
+    const GridPoint terminal = lamp.at + turned(lamp, kindOf(lamp).terminals(lamp).front().at);
+    canvas.view.startWire();
+    canvas.click(terminal.x, terminal.y);
+    canvas.click((from.x + to.x) / 2.0, from.y);
+    canvas.key(Qt::Key_Escape);
+    CHECK(canvas.steps() == 1);
+    CHECK(canvas.document.undoStack().undoText() == QStringLiteral("Splice into W1"));
+    CHECK(circuit.wires.size() == 3);
+    CHECK(circuit.parts.size() == 4);
 }
 
 TEST_CASE("a drag moves a part in exactly one step, and undo restores the bytes", "[canvas]") {
