@@ -17,6 +17,9 @@ namespace {
 /// Parts whose contacts are tried in every combination; further ones are taken as not operated.
 constexpr std::size_t kMostTried = 12;
 
+/// Shorts of one source that are told; more help nobody.
+constexpr std::size_t kMostShorts = 8;
+
 using Way = std::vector<LeadStep>;
 
 using MayClose = std::function<bool(const Branch& contact)>;
@@ -53,9 +56,12 @@ std::vector<PartId> partsToTry(const Survey& survey, const Way& way) {
     return parts;
 }
 
-/// The short that needs the fewest parts operated.
-std::optional<Way> easiestShort(const Survey& survey, const Branch& source) {
-    const auto throughAll = shortWay(survey, source, [](const Branch&) { return true; });
+using Contacts = std::set<const Branch*>;
+
+/// The short that needs the fewest parts operated, over none of the contacts that are left out.
+std::optional<Way> easiestShort(const Survey& survey, const Branch& source, const Contacts& leftOut) {
+    const auto throughAll =
+        shortWay(survey, source, [&](const Branch& contact) { return !leftOut.contains(&contact); });
     if (!throughAll) {
         return std::nullopt;
     }
@@ -72,7 +78,8 @@ std::optional<Way> easiestShort(const Survey& survey, const Branch& source) {
                 }
             }
             auto way = shortWay(survey, source, [&](const Branch& contact) {
-                return contactOf(survey, contact).closedAtRest != operated.contains(contact.part);
+                return !leftOut.contains(&contact) &&
+                       contactOf(survey, contact).closedAtRest != operated.contains(contact.part);
             });
             if (way) {
                 return way;
@@ -140,12 +147,39 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
     return finding;
 }
 
+/// The contact on a way that is nearest to minus, or null.
+const Branch* lastContact(const Survey& survey, const Way& way) {
+    const auto found = std::find_if(way.rbegin(), way.rend(), [&](const LeadStep& step) {
+        return step.branch && survey.branches()[*step.branch].sort == BranchSort::Contact;
+    });
+    return found == way.rend() ? nullptr : &survey.branches()[*found->branch];
+}
+
+/// Several where outputs pull several lines to plus and to ground: each ends over another contact.
+std::vector<Way> shortsOf(const Survey& survey, const Branch& source) {
+    std::vector<Way> shorts;
+    Contacts leftOut;
+    while (shorts.size() < kMostShorts) {
+        auto way = easiestShort(survey, source, leftOut);
+        if (!way) {
+            break;
+        }
+        const Branch* last = lastContact(survey, *way);
+        shorts.push_back(std::move(*way));
+        if (last == nullptr) {
+            break; // plus lies on minus whatever closes
+        }
+        leftOut.insert(last);
+    }
+    return shorts;
+}
+
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
     for (const Branch& source : survey.branches()) {
         if (source.sort == BranchSort::Source) {
-            if (const auto way = easiestShort(survey, source)) {
-                findings.push_back(findingFor(rule, survey, source, *way));
+            for (const Way& way : shortsOf(survey, source)) {
+                findings.push_back(findingFor(rule, survey, source, way));
             }
         }
     }

@@ -106,3 +106,19 @@ TEST_CASE("two outputs that pull one line to plus and to ground are a short over
     CHECK(finding.what.find("K1 (30–87) and K2 (30–87) close") != std::string::npos);
     CHECK(findings("supply-short", lineOf("K1.30")).empty());
 }
+
+TEST_CASE("outputs against each other on two lines are two shorts", "[checks][supply-short]") {
+    CircuitBuilder builder = CircuitBuilder().part("supply", "G1");
+    for (const char* line : {"1", "2"}) {
+        const std::string high = std::string("K") + line + "0";
+        const std::string low = std::string("K") + line + "1";
+        const std::string pump = std::string("M") + line;
+        builder.part("relay", high).part("relay", low).part("pump", pump);
+        builder.wire("G1.30", high + ".30").wire(high + ".87", pump + ".+").wire(pump + ".-", "G1.31");
+        builder.wire(pump + ".+", low + ".30").wire(low + ".87", "G1.31");
+    }
+    const auto found = findings("supply-short", builder.build());
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].what.find("K10 (30–87) and K11 (30–87) close") != std::string::npos);
+    CHECK(found[1].what.find("K20 (30–87) and K21 (30–87) close") != std::string::npos);
+}
