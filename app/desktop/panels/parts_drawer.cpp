@@ -86,14 +86,35 @@ void PartsDrawer::buildList() {
 }
 
 void PartsDrawer::filter(const QString& text) {
-    static_cast<PartsFilter*>(m_filtered)
-        ->setWords(text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts));
+    const QStringList words = text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    static_cast<PartsFilter*>(m_filtered)->setWords(words);
     m_list->expandAll();
-    const QModelIndex firstGroup = m_filtered->index(0, 0);
-    m_nothing->setVisible(!firstGroup.isValid());
-    if (!text.isEmpty() && firstGroup.isValid()) {
-        m_list->setCurrentIndex(m_filtered->index(0, 0, firstGroup));
+    m_nothing->setVisible(m_filtered->rowCount() == 0);
+    if (!words.isEmpty() && m_filtered->rowCount() > 0) {
+        m_list->setCurrentIndex(bestMatch(words));
     }
+}
+
+/// The first of the shown parts whose name holds most of the words as whole words: "fuse 10" means the fuse
+/// of 10 A, not one whose note has a 10 somewhere.
+QModelIndex PartsDrawer::bestMatch(const QStringList& words) const {
+    QModelIndex best;
+    qsizetype most = -1;
+    for (int group = 0; group < m_filtered->rowCount(); ++group) {
+        const QModelIndex parent = m_filtered->index(group, PartsModel::Name);
+        for (int row = 0; row < m_filtered->rowCount(parent); ++row) {
+            const QModelIndex index = m_filtered->index(row, PartsModel::Name, parent);
+            const QStringList name = index.data().toString().split(QLatin1Char(' '));
+            const auto count = std::count_if(words.begin(), words.end(), [&](const QString& word) {
+                return name.contains(word, Qt::CaseInsensitive);
+            });
+            if (count > most) {
+                most = count;
+                best = index;
+            }
+        }
+    }
+    return best;
 }
 
 void PartsDrawer::place(const QModelIndex& shownIndex) {

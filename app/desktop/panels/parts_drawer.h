@@ -30,6 +30,7 @@ Q_SIGNALS:
 private:
     void buildList();
     void filter(const QString& text);
+    QModelIndex bestMatch(const QStringList& words) const;
     void place(const QModelIndex& shownIndex);
     bool eventFilter(QObject* watched, QEvent* event) override;
 

@@ -281,6 +281,20 @@ TEST_CASE("a row of the event list brings the cursor there, and the list follows
     CHECK_FALSE(chart->mark_s());
 }
 
+TEST_CASE("a search chooses the part that is named so before one whose note holds the number",
+          "[window][parts]") {
+    Catalogue catalogue = smallCatalogue();
+    catalogue.entries.push_back({"fuse-3", "Blade fuse 3 A", "fuse", {{"rating_A", 3}}, {}, 0.4, "page 10"});
+    catalogue.entries.push_back(
+        {"fuse-10", "Blade fuse 10 A", "fuse", {{"rating_A", 10}}, {}, 0.4, "page 1"});
+    PartsDrawer drawer(catalogue);
+    QSignalSpy placed(&drawer, &PartsDrawer::placeRequested);
+    QTest::keyClicks(&drawer.search(), QStringLiteral("fuse 10"));
+    QTest::keyClick(&drawer.search(), Qt::Key_Return);
+    REQUIRE(placed.count() == 1);
+    CHECK(placed.front().front().value<Part>().catalogue == "fuse-10");
+}
+
 TEST_CASE("a search in the Parts drawer and Return put the part on the pointer", "[window][parts]") {
     WindowBench bench;
     auto* drawer = bench.window.findChild<PartsDrawer*>();
