@@ -6,6 +6,7 @@
 #include "app/desktop/dialogs.h"
 #include "app/desktop/edit_actions.h"
 #include "app/desktop/file_actions.h"
+#include "app/desktop/find_field.h"
 #include "app/desktop/kept_fit.h"
 #include "app/desktop/lost_work_bar.h"
 #include "app/desktop/panels/drive_plan_editor.h"
@@ -43,6 +44,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     buildHead();
     m_view->setCatalogue(catalogue);
+    m_find = new FindField(m_document, m_selection, this);
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
     m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
     m_sheet->setPrices(priceListOf(catalogue));

@@ -20,6 +20,7 @@ class DriveChart;
 class DrivePlanEditor;
 class EditActions;
 class FileActions;
+class FindField;
 class FindingsPanel;
 class Nameplate;
 class PartsDrawer;
@@ -90,6 +91,7 @@ private:
     DrivePlanEditor* m_plan = nullptr;
     DriveChart* m_chart = nullptr;
     StudiesPanel* m_studies = nullptr;
+    FindField* m_find = nullptr;
     FileActions* m_files = nullptr;
     EditActions* m_edits = nullptr;
     SheetActions* m_sheet = nullptr;

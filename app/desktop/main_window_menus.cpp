@@ -3,6 +3,7 @@
 #include "app/desktop/circuit/circuit_view.h"
 #include "app/desktop/edit_actions.h"
 #include "app/desktop/file_actions.h"
+#include "app/desktop/find_field.h"
 #include "app/desktop/icons.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/panels/drive_plan_editor.h"
@@ -47,7 +48,14 @@ void MainWindow::buildFileMenu() {
 }
 
 void MainWindow::buildEditMenus() {
-    m_edits->fillEditMenu(*m_menus->addMenu(tr("&Edit")));
+    QMenu* edit = m_menus->addMenu(tr("&Edit"));
+    m_edits->fillEditMenu(*edit);
+    edit->addSeparator();
+    QAction* find = edit->addAction(tr("&Find…"), this, [this] {
+        m_find->field().setFocus(Qt::ShortcutFocusReason);
+        m_find->field().selectAll();
+    });
+    find->setShortcut(QKeySequence::Find);
     QMenu* place = m_menus->addMenu(tr("&Place"));
     QAction* part = place->addAction(ownIcon(QStringLiteral("parts")), tr("&Part…"), this, [this] {
         showPanel(*m_panels.at(0), m_parts->search());
@@ -120,6 +128,10 @@ void MainWindow::buildToolBar() {
     m_edits->fillToolBar(*bar);
     bar->addSeparator();
     bar->addAction(&m_sheet->preview());
+    auto* space = new QWidget(bar);
+    space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    bar->addWidget(space);
+    bar->addWidget(m_find);
 }
 
 void MainWindow::buildStatusBar() {

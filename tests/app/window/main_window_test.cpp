@@ -3,6 +3,7 @@
 #include "app/desktop/chart/lane_plot.h"
 #include "app/desktop/circuit/circuit_view.h"
 #include "app/desktop/file_actions.h"
+#include "app/desktop/find_field.h"
 #include "app/desktop/panels/drive_plan_editor.h"
 #include "app/desktop/panels/findings_panel.h"
 #include "app/desktop/panels/parts_drawer.h"
@@ -279,6 +280,28 @@ TEST_CASE("a row of the event list brings the cursor there, and the list follows
     CHECK(chart->mark_s() == bench.window.analysis().cursor_s());
     chart->removeMark();
     CHECK_FALSE(chart->mark_s());
+}
+
+TEST_CASE("what is typed into the find field is selected, Return goes on", "[window][find]") {
+    WindowBench bench;
+    REQUIRE(bench.window.openSample(kFirstTry));
+    auto* find = bench.window.findChild<FindField*>();
+    QTest::keyClicks(&find->field(), QStringLiteral("K1"));
+    REQUIRE(bench.window.selection().objects().parts.size() == 1);
+    CHECK(bench.window.document()
+              .circuit()
+              .parts.at(*bench.window.selection().objects().parts.begin())
+              .reference == "K1");
+    CHECK(find->state().startsWith(QStringLiteral("1 of ")));
+    find->field().clear();
+    QTest::keyClicks(&find->field(), QStringLiteral("ground"));
+    const SelectedObjects first = bench.window.selection().objects();
+    QTest::keyClick(&find->field(), Qt::Key_Return);
+    CHECK_FALSE(bench.window.selection().objects() == first);
+    QTest::keyClick(&find->field(), Qt::Key_Return, Qt::ShiftModifier);
+    CHECK(bench.window.selection().objects() == first);
+    QTest::keyClicks(&find->field(), QStringLiteral(" nowhere"));
+    CHECK(find->state() == QStringLiteral("nothing found"));
 }
 
 TEST_CASE("a search chooses the part that is named so before one whose note holds the number",
