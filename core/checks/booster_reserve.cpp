@@ -31,20 +31,44 @@ double hoseVolume_m3(const Hose& hose) {
     return std::numbers::pi / 4 * hose.innerDiameter_m * hose.innerDiameter_m * hose.length_m;
 }
 
-double besideVolume_m3(const Survey& survey, const End& port) {
-    const std::map<End, std::size_t> lines = vacuumLines(survey);
-    const std::size_t line = lines.at(port);
-    double sum_m3 = 0;
+using Lines = std::map<End, std::size_t>;
+
+/// [m³] of reservoirs and hoses, by line.
+std::map<std::size_t, double> volumesOn(const Survey& survey, const Lines& lines) {
+    std::map<std::size_t, double> volumes_m3;
     for (const auto& [id, features] : survey.allFeatures()) {
-        const auto volume_m3 = nameplateValue(survey.part(id), "volume_m3");
-        if (volume_m3 && !features.airWays.empty() && lines.at({id, features.airWays.front().from}) == line) {
-            sum_m3 += *volume_m3;
+        const auto volume_m3 =
+            features.airWays.empty() ? std::nullopt : nameplateValue(survey.part(id), "volume_m3");
+        if (volume_m3) {
+            volumes_m3[lines.at({id, features.airWays.front().from})] += *volume_m3;
         }
     }
     for (const auto& [id, hose] : survey.circuit().hoses) {
-        sum_m3 += lines.at(hose.from) == line && lines.at(hose.to) == line ? hoseVolume_m3(hose) : 0;
+        const auto from = lines.find(hose.from);
+        const auto to = lines.find(hose.to);
+        if (from != lines.end() && to != lines.end() && from->second == to->second) {
+            volumes_m3[from->second] += hoseVolume_m3(hose);
+        }
     }
-    return sum_m3;
+    return volumes_m3;
+}
+
+/// [Pa] The lowest set point of the switches that command a pump, by line.
+std::map<std::size_t, double> keptOn(const Survey& survey, const Lines& lines) {
+    std::map<std::size_t, double> kept_Pa;
+    for (const std::size_t number : pumpPaths(survey)) {
+        for (const std::size_t contact : allControlsOf(survey, survey.loadPaths()[number])) {
+            const PartId& part = survey.branches()[contact].part;
+            const std::string& sensing = survey.features(part).sensingPort;
+            const auto setPoint = sensing.empty() ? std::nullopt : setPointOf(survey, part);
+            if (setPoint) {
+                const std::size_t line = lines.at({part, sensing});
+                const auto known = kept_Pa.emplace(line, setPoint->closes_Pa).first;
+                known->second = std::min(known->second, setPoint->closes_Pa);
+            }
+        }
+    }
+    return kept_Pa;
 }
 
 } // namespace
@@ -90,9 +114,22 @@ int reservePresses(const IsolatedBooster& booster, double vacuum_Pa, double peda
     return presses;
 }
 
-IsolatedBooster isolatedBooster(const Survey& survey, const End& port) {
-    return {*survey.features(port.part).booster, besideVolume_m3(survey, port),
-            standardPressure_Pa(highestAltitude_m(survey.circuit().plan))};
+std::vector<BoosterReserve> boosterReserves(const Survey& survey) {
+    const Lines lines = vacuumLines(survey);
+    const std::map<std::size_t, double> volumes_m3 = volumesOn(survey, lines);
+    const std::map<std::size_t, double> kept_Pa = keptOn(survey, lines);
+    const double ambient_Pa = standardPressure_Pa(highestAltitude_m(survey.circuit().plan));
+    std::vector<BoosterReserve> reserves;
+    for (const End& port : boosterPorts(survey)) {
+        const std::size_t line = lines.at(port);
+        const auto volume = volumes_m3.find(line);
+        const auto kept = kept_Pa.find(line);
+        reserves.push_back({port,
+                            {*survey.features(port.part).booster,
+                             volume == volumes_m3.end() ? 0 : volume->second, ambient_Pa},
+                            kept == kept_Pa.end() ? std::nullopt : std::optional(kept->second)});
+    }
+    return reserves;
 }
 
 double usualPedalForce_N(const DrivePlan& plan) {
@@ -106,22 +143,6 @@ double usualPedalForce_N(const DrivePlan& plan) {
     const auto middle = forces_N.begin() + static_cast<std::ptrdiff_t>(forces_N.size() / 2);
     std::nth_element(forces_N.begin(), middle, forces_N.end());
     return *middle;
-}
-
-std::optional<double> leastKeptVacuum_Pa(const Survey& survey, const End& port) {
-    const std::map<End, std::size_t> lines = vacuumLines(survey);
-    std::optional<double> least_Pa;
-    for (const std::size_t number : pumpPaths(survey)) {
-        for (const std::size_t contact : allControlsOf(survey, survey.loadPaths()[number])) {
-            const PartId& part = survey.branches()[contact].part;
-            const std::string& sensing = survey.features(part).sensingPort;
-            const auto setPoint = sensing.empty() ? std::nullopt : setPointOf(survey, part);
-            if (setPoint && lines.at({part, sensing}) == lines.at(port)) {
-                least_Pa = std::min(least_Pa.value_or(setPoint->closes_Pa), setPoint->closes_Pa);
-            }
-        }
-    }
-    return least_Pa;
 }
 
 double highestAltitude_m(const DrivePlan& plan) {

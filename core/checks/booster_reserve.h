@@ -2,6 +2,9 @@
 
 #include "core/checks/survey.h"
 
+#include <optional>
+#include <vector>
+
 namespace pumpwright {
 
 /// A booster whose source of vacuum has gone, with what holds vacuum beside it.
@@ -27,15 +30,20 @@ IsolatedPress isolatedPress(const IsolatedBooster& booster, double pressure_Pa, 
 /// How many such presses in a row get at least this share of the assist that they ask for, 100 at most.
 int reservePresses(const IsolatedBooster& booster, double vacuum_Pa, double pedalForce_N, double share);
 
-/// The booster at this port with the reservoirs and hoses on its line, at the plan's highest altitude.
-IsolatedBooster isolatedBooster(const Survey& survey, const End& port);
-
 /// Half of the plan's presses ask for no more [N]; that of a usual press where the plan has none.
 double usualPedalForce_N(const DrivePlan& plan);
 
-/// The lowest vacuum [Pa] at which a switch still lets the pump rest, of all vacuum switches on the line of
-/// this port that command a pump: what is left when the pump dies at the worst moment. Empty without one.
-std::optional<double> leastKeptVacuum_Pa(const Survey& survey, const End& port);
+/// What is in store at a booster when its pump dies at the worst moment.
+struct BoosterReserve {
+    End port;
+    IsolatedBooster booster; ///< with the reservoirs and hoses on its line, at the plan's highest altitude
+    /// The lowest vacuum at which a switch still lets a pump rest, of all vacuum switches on this line that
+    /// command one. Empty without such a switch: nobody knows then.
+    std::optional<double> kept_Pa;
+};
+
+/// Of every booster, in order of parts.
+std::vector<BoosterReserve> boosterReserves(const Survey& survey);
 
 /// The highest point of the plan [m].
 double highestAltitude_m(const DrivePlan& plan);

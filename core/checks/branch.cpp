@@ -13,13 +13,13 @@ public:
         : m_nets(nets), m_part(part), m_branches(branches), m_first(branches.size()) {}
 
     void add(const std::string& from, const std::string& to, BranchSort sort, std::size_t index = 0,
-             bool oneWay = false) {
+             bool oneWay = false, Operator by = Operator::None) {
         const auto fromNet = m_nets.netOf.find({m_part, from});
         const auto toNet = m_nets.netOf.find({m_part, to});
         if (fromNet == m_nets.netOf.end() || toNet == m_nets.netOf.end() || holds(from, to)) {
             return;
         }
-        m_branches.push_back({m_part, from, to, fromNet->second, toNet->second, sort, index, oneWay});
+        m_branches.push_back({m_part, from, to, fromNet->second, toNet->second, sort, index, oneWay, by});
     }
 
 private:
@@ -59,7 +59,7 @@ void addBranches(const Features& features, BranchList& list) {
     }
     for (std::size_t i = 0; i < features.contacts.size(); ++i) {
         const Contact& contact = features.contacts[i];
-        list.add(contact.from, contact.to, BranchSort::Contact, i, contact.semiconductor);
+        list.add(contact.from, contact.to, BranchSort::Contact, i, contact.semiconductor, contact.by);
     }
     if (features.rectifier) {
         const auto& [anode, cathode] = std::tie(features.rectifier->anode, features.rectifier->cathode);

@@ -32,6 +32,7 @@ struct Branch {
     BranchSort sort = BranchSort::Passive;
     std::size_t index = 0; ///< in the part's features, of the contact, coil or load
     bool oneWay = false;
+    Operator by = Operator::None; ///< what moves the contact
 
     End fromEnd() const { return {part, from}; }
     End toEnd() const { return {part, to}; }

@@ -23,7 +23,7 @@ struct Bridge {
 
 bool isHalf(const Survey& survey, std::size_t number) {
     const Branch& branch = survey.branches()[number];
-    return isOperated(survey, branch) && !contactOf(survey, branch).semiconductor;
+    return isOperated(branch) && !contactOf(survey, branch).semiconductor;
 }
 
 /// Whether two contacts are the halves of one changeover: one tongue, one closed and one open at rest.

@@ -11,7 +11,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        if (!isOperated(survey, branch) || contactOf(survey, branch).semiconductor) {
+        if (!isOperated(branch) || contactOf(survey, branch).semiconductor) {
             continue;
         }
         const double least_A = contactOf(survey, branch).rating.minimum_A;

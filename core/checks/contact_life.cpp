@@ -104,7 +104,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     const SwitchedLoads loads(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        if (!isOperated(survey, branch) || contactOf(survey, branch).semiconductor ||
+        if (!isOperated(branch) || contactOf(survey, branch).semiconductor ||
             contactOf(survey, branch).rating.operations <= 0) {
             continue;
         }

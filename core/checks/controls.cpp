@@ -25,7 +25,7 @@ public:
         spreadFrom(start);
         cutDeadEnds(start);
         for (const auto& [number, branch] : m_ways) {
-            if (isOperated(m_survey, *branch)) {
+            if (isOperated(*branch)) {
                 contacts.insert(number);
             }
         }
@@ -88,10 +88,21 @@ private:
     std::map<std::size_t, const Branch*> m_ways;
 };
 
-struct Command {
+/// Of a pump the survey knows it already.
+const Command* knownCommand(const Survey& survey, const LoadPath& path) {
+    const auto known = survey.pumpCommands().find(path.branch);
+    return known == survey.pumpCommands().end() ? nullptr : &known->second;
+}
+
+} // namespace
+
+std::set<std::size_t> controlsOf(const Survey& survey, const LoadPath& path) {
     std::set<std::size_t> contacts;
-    std::set<std::size_t> paths;
-};
+    const auto [from, to] = netsOf(survey, path);
+    WayBack(survey, true).collect(from, contacts);
+    WayBack(survey, false).collect(to, contacts);
+    return contacts;
+}
 
 Command commandOf(const Survey& survey, const LoadPath& load) {
     Command command;
@@ -112,22 +123,14 @@ Command commandOf(const Survey& survey, const LoadPath& load) {
     return command;
 }
 
-} // namespace
-
-std::set<std::size_t> controlsOf(const Survey& survey, const LoadPath& path) {
-    std::set<std::size_t> contacts;
-    const auto& netOf = survey.nets().netOf;
-    WayBack(survey, true).collect(netOf.at({path.part, path.load.from}), contacts);
-    WayBack(survey, false).collect(netOf.at({path.part, path.load.to}), contacts);
-    return contacts;
-}
-
 std::set<std::size_t> allControlsOf(const Survey& survey, const LoadPath& path) {
-    return commandOf(survey, path).contacts;
+    const Command* known = knownCommand(survey, path);
+    return known != nullptr ? known->contacts : commandOf(survey, path).contacts;
 }
 
 std::set<std::size_t> commandingPathsOf(const Survey& survey, const LoadPath& path) {
-    return commandOf(survey, path).paths;
+    const Command* known = knownCommand(survey, path);
+    return known != nullptr ? known->paths : commandOf(survey, path).paths;
 }
 
 std::vector<std::size_t> pumpPaths(const Survey& survey) {
@@ -142,9 +145,8 @@ std::vector<std::size_t> pumpPaths(const Survey& survey) {
 }
 
 bool anyMovedBy(const Survey& survey, const std::set<std::size_t>& contacts, Operator by) {
-    return std::any_of(contacts.begin(), contacts.end(), [&](std::size_t number) {
-        return contactOf(survey, survey.branches()[number]).by == by;
-    });
+    return std::any_of(contacts.begin(), contacts.end(),
+                       [&](std::size_t number) { return survey.branches()[number].by == by; });
 }
 
 } // namespace pumpwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/checks/command.h"
 #include "core/checks/survey.h"
 
 #include <set>
@@ -9,6 +10,9 @@ namespace pumpwright {
 /// Contacts, by number of their branch, that lie between a load and what feeds it without a switch, on its
 /// plus side and on its minus side: what switches it.
 std::set<std::size_t> controlsOf(const Survey& survey, const LoadPath& path);
+
+/// Found anew; the survey has those of the pumps.
+Command commandOf(const Survey& survey, const LoadPath& load);
 
 /// The same, and what commands those contacts in turn: the controls of the coils and inputs of their parts.
 std::set<std::size_t> allControlsOf(const Survey& survey, const LoadPath& path);

@@ -137,21 +137,20 @@ std::vector<bool> spread(const Survey& survey, std::size_t start, std::size_t en
     return reached;
 }
 
-/// Which nets lie on a way from plus and which on a way to minus.
-struct Reach {
-    std::size_t plus;
-    std::size_t minus;
-    std::vector<bool> fromPlus;
-    std::vector<bool> toMinus;
+SourceReach reachOf(const Survey& survey, const Branch& source, const MayPass& mayPass) {
+    return {source.fromNet, source.toNet, spread(survey, source.fromNet, source.toNet, false, mayPass),
+            spread(survey, source.toNet, source.fromNet, true, mayPass)};
+}
 
-    Reach(const Survey& survey, const Branch& source, const MayPass& mayPass)
-        : plus(source.fromNet), minus(source.toNet), fromPlus(spread(survey, plus, minus, false, mayPass)),
-          toMinus(spread(survey, minus, plus, true, mayPass)) {}
-
-    bool flows(std::size_t from, std::size_t to) const {
-        return from != minus && to != plus && fromPlus[from] && toMinus[to];
+std::vector<SourceReach> reachesOf(const Survey& survey, const MayPass& mayPass) {
+    std::vector<SourceReach> reaches;
+    for (const Branch& source : survey.branches()) {
+        if (source.sort == BranchSort::Source) {
+            reaches.push_back(reachOf(survey, source, mayPass));
+        }
     }
-};
+    return reaches;
+}
 
 bool everyButStorage(const Branch& branch) {
     return branch.sort != BranchSort::Storage;
@@ -162,20 +161,31 @@ bool sameNets(const Branch& branch, std::size_t first, std::size_t second) {
            (branch.fromNet == second && branch.toNet == first);
 }
 
-PlusSide plusSide(const Survey& survey, std::size_t first, std::size_t second, const MayPass& mayPass) {
+PlusSide plusSide(const std::vector<SourceReach>& reaches, std::size_t first, std::size_t second) {
     bool firstIsPlus = false;
     bool secondIsPlus = false;
-    for (const Branch& source : survey.branches()) {
-        if (source.sort == BranchSort::Source) {
-            const Reach reach(survey, source, mayPass);
-            firstIsPlus = firstIsPlus || reach.flows(first, second);
-            secondIsPlus = secondIsPlus || reach.flows(second, first);
-        }
+    for (const SourceReach& reach : reaches) {
+        firstIsPlus = firstIsPlus || reach.flows(first, second);
+        secondIsPlus = secondIsPlus || reach.flows(second, first);
     }
     if (firstIsPlus && secondIsPlus) {
         return PlusSide::Either;
     }
     return firstIsPlus ? PlusSide::First : secondIsPlus ? PlusSide::Second : PlusSide::None;
+}
+
+/// Branches at the net that has fewer of them.
+const std::vector<std::size_t>& branchesAtEither(const Survey& survey, std::size_t one, std::size_t other) {
+    const auto& atOne = survey.branchesAt(one);
+    const auto& atOther = survey.branchesAt(other);
+    return atOne.size() <= atOther.size() ? atOne : atOther;
+}
+
+bool joinedDirectly(const Survey& survey, std::size_t first, std::size_t second) {
+    const auto& near = branchesAtEither(survey, first, second);
+    return std::any_of(near.begin(), near.end(), [&](std::size_t number) {
+        return conducts(survey.branches()[number]) && sameNets(survey.branches()[number], first, second);
+    });
 }
 
 } // namespace
@@ -193,7 +203,7 @@ std::vector<LoopState> loopStates(const Survey& survey) {
             continue;
         }
         states[s] = LoopState::Loop;
-        const Reach reach(survey, branches[s], everyButStorage);
+        const SourceReach reach = reachOf(survey, branches[s], everyButStorage);
         for (std::size_t i = 0; i < branches.size(); ++i) {
             const Branch& one = branches[i];
             if (one.sort == BranchSort::Source || groups[i] != groups[s] || states[i] == LoopState::Loop) {
@@ -211,15 +221,20 @@ std::vector<LoopState> loopStates(const Survey& survey) {
 }
 
 PlusSide plusSide(const Survey& survey, std::size_t first, std::size_t second) {
-    const PlusSide direct = plusSide(survey, first, second, [&](const Branch& branch) {
-        return conducts(branch) && !sameNets(branch, first, second);
-    });
-    if (direct != PlusSide::None) {
-        return direct;
-    }
-    return plusSide(survey, first, second, [&](const Branch& branch) {
-        return everyButStorage(branch) && !sameNets(branch, first, second);
-    });
+    const auto without = [&](bool overLoads) {
+        return reachesOf(survey, [&](const Branch& branch) {
+            return (overLoads ? everyButStorage(branch) : conducts(branch)) &&
+                   !sameNets(branch, first, second);
+        });
+    };
+    const PlusSide direct = joinedDirectly(survey, first, second)
+                                ? plusSide(without(false), first, second)
+                                : plusSide(survey.sourceReaches(), first, second);
+    return direct != PlusSide::None ? direct : plusSide(without(true), first, second);
+}
+
+std::vector<SourceReach> sourceReaches(const Survey& survey) {
+    return reachesOf(survey, conducts);
 }
 
 bool isWinding(const Survey& survey, const Branch& branch) {
@@ -229,7 +244,7 @@ bool isWinding(const Survey& survey, const Branch& branch) {
 }
 
 bool liesAcrossWinding(const Survey& survey, const Branch& branch) {
-    const auto& near = survey.branchesAt(branch.fromNet);
+    const auto& near = branchesAtEither(survey, branch.fromNet, branch.toNet);
     return std::any_of(near.begin(), near.end(), [&](std::size_t number) {
         const Branch& other = survey.branches()[number];
         return isWinding(survey, other) && sameNets(other, branch.fromNet, branch.toNet);

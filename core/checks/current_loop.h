@@ -18,6 +18,22 @@ enum class LoopState {
 /// The state of every branch. A source that feeds nothing is in no loop itself.
 std::vector<LoopState> loopStates(const Survey& survey);
 
+/// Which nets lie on a way from a source's plus and which on a way to its minus.
+struct SourceReach {
+    std::size_t plus = 0;
+    std::size_t minus = 0;
+    std::vector<bool> fromPlus;
+    std::vector<bool> toMinus;
+
+    /// Whether the source drives current from one net to the other.
+    bool flows(std::size_t from, std::size_t to) const {
+        return from != minus && to != plus && fromPlus[from] && toMinus[to];
+    }
+};
+
+/// For each source, over conductors and contacts.
+std::vector<SourceReach> sourceReaches(const Survey& survey);
+
 /// Which of two nets is on the plus side when a source feeds what lies between them.
 enum class PlusSide { First, Second, Either, None };
 

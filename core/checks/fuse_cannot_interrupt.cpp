@@ -23,15 +23,13 @@ struct Fault {
 
 Fault worstFault(const Survey& survey, const Branch& fuse) {
     Fault worst;
-    for (const Branch& source : survey.branches()) {
-        if (source.sort != BranchSort::Source) {
-            continue;
-        }
+    for (const SourceLeads& source : survey.sources()) {
         for (const End& end : {fuse.fromEnd(), fuse.toEnd()}) {
-            const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, [&](const Branch& one) {
-                return conducts(one) && one.part != fuse.part;
-            });
-            const double current_A = way ? faultCurrent_A(survey, source, *way) : 0;
+            const auto way = source.fromPlus.way(end);
+            const bool overFuse = way && std::any_of(way->begin(), way->end(), [&](const LeadStep& step) {
+                                      return step.branch && survey.branches()[*step.branch].part == fuse.part;
+                                  });
+            const double current_A = way && !overFuse ? faultCurrent_A(survey, source.source, *way) : 0;
             if (current_A > worst.current_A) {
                 worst = {current_A, way->empty() ? std::nullopt : way->back().wire, 0};
             }

@@ -23,10 +23,10 @@ struct Lead {
 };
 
 /// The wires between a source and a fuse, if no other fuse lies between.
-std::optional<Lead> leadTo(const Survey& survey, const Branch& source, const Branch& fuse) {
+std::optional<Lead> leadTo(const Survey& survey, const SourceLeads& source, const Branch& fuse) {
     std::optional<Lead> shortest;
     for (const End& end : {fuse.fromEnd(), fuse.toEnd()}) {
-        const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, conductsUnfused);
+        const auto way = source.fromPlusUnfused.way(end);
         if (!way) {
             continue;
         }
@@ -74,15 +74,13 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& source, const L
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
-    for (const Branch& source : survey.branches()) {
+    for (const SourceLeads& leads : survey.sources()) {
         for (const Branch& fuse : survey.branches()) {
-            if (source.sort != BranchSort::Source || fuse.sort != BranchSort::Fuse) {
-                continue;
-            }
-            const auto lead = leadTo(survey, source, fuse);
+            const auto lead = fuse.sort == BranchSort::Fuse ? leadTo(survey, leads, fuse) : std::nullopt;
             if (!lead || lead->length_m <= lead->limit_m()) {
                 continue;
             }
+            const Branch& source = leads.source;
             const std::string name = nameOf(survey.circuit(), fuse.part);
             Finding finding = newFinding(rule);
             finding.parts = {source.part, fuse.part};

@@ -1,6 +1,5 @@
 #include "core/checks/carried_current.h"
 #include "core/checks/lead_values.h"
-#include "core/checks/protected_wires.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
@@ -26,7 +25,7 @@ struct Endangered {
 
 Endangered endangeredWires(const Survey& survey, const Branch& fuse, double rating_A) {
     Endangered endangered;
-    for (const WireId& id : protectedWires(survey, fuse)) {
+    for (const WireId& id : survey.wiresBehind(fuse)) {
         const double limit_A = capacity_A(survey, survey.circuit().wires.at(id));
         if (rating_A <= limit_A) {
             continue;

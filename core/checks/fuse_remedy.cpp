@@ -1,7 +1,6 @@
 #include "core/checks/fuse_remedy.h"
 
 #include "core/checks/lead_values.h"
-#include "core/checks/protected_wires.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
@@ -15,7 +14,7 @@ Remedy fuseWithWires(const Survey& survey, const Branch& fuse, double rating_A) 
     const std::string text = fmt::format("fuse of {} as {}", amount(rating_A, QuantityKind::Current), name);
     Edit edit = valueEdit(survey.circuit(), fuse.part, "rating_A", rating_A, "Fit a " + text);
     std::vector<std::string> wires;
-    for (const WireId& id : protectedWires(survey, fuse)) {
+    for (const WireId& id : survey.wiresBehind(fuse)) {
         Wire wire = survey.circuit().wires.at(id);
         auto area_m2 = std::optional(wire.area_m2);
         while (area_m2 && capacity_A(survey, wire, *area_m2) < rating_A) {

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 namespace pumpwright {
 namespace {
@@ -39,16 +40,25 @@ std::optional<WireId> ownLead(const LoadPath& load, const LoadPath& pump) {
     return std::nullopt;
 }
 
-/// Everything that is no part of the pump's own control.
+/// Numbers of the fed load paths by the last fuse before them.
+std::map<std::size_t, std::vector<std::size_t>> pathsByFuse(const Survey& survey) {
+    std::map<std::size_t, std::vector<std::size_t>> byFuse;
+    for (std::size_t i = 0; i < survey.loadPaths().size(); ++i) {
+        if (const auto fuse = lastFuse(survey, survey.loadPaths()[i])) {
+            byFuse[*fuse].push_back(i);
+        }
+    }
+    return byFuse;
+}
+
+/// Those of them that are no part of the pump's own control.
 std::vector<std::size_t> strangers(const Survey& survey, const LoadPath& pump,
-                                   const std::optional<std::size_t>& fuse) {
+                                   const std::vector<std::size_t>& onFuse) {
     const std::set<std::size_t> commanding = commandingPathsOf(survey, pump);
     std::vector<std::size_t> found;
-    for (std::size_t i = 0; i < survey.loadPaths().size(); ++i) {
-        const LoadPath& path = survey.loadPaths()[i];
-        if (fuse && path.part != pump.part && !commanding.contains(i) && path.source &&
-            lastFuse(survey, path) == fuse) {
-            found.push_back(i);
+    for (const std::size_t number : onFuse) {
+        if (survey.loadPaths()[number].part != pump.part && !commanding.contains(number)) {
+            found.push_back(number);
         }
     }
     return found;
@@ -73,10 +83,12 @@ Remedy ownFuse(const Survey& survey, const LoadPath& load, const LoadPath& pump)
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
+    const auto byFuse = pathsByFuse(survey);
     for (const std::size_t number : pumpPaths(survey)) {
         const LoadPath& pump = survey.loadPaths()[number];
         const auto fuse = lastFuse(survey, pump);
-        for (const std::size_t other : strangers(survey, pump, fuse)) {
+        for (const std::size_t other :
+             fuse ? strangers(survey, pump, byFuse.at(*fuse)) : std::vector<std::size_t>{}) {
             const LoadPath& load = survey.loadPaths()[other];
             const PartId& fusePart = survey.branches()[*fuse].part;
             Finding finding = newFinding(rule);

@@ -36,13 +36,13 @@ double conductance_S(const Survey& survey, const Branch& branch) {
     return 1 / std::max(resistance_ohm.value_or(1e4), 1e-3);
 }
 
-IslandCircuit::Joint jointOf(const Survey& survey, const Branch& branch) {
+IslandCircuit::Joint jointOf(const Branch& branch) {
     using Joint = IslandCircuit::Joint;
     switch (branch.sort) {
     case BranchSort::Fuse:
         return Joint::Fuse;
     case BranchSort::Contact:
-        return isOperated(survey, branch) ? Joint::Switch : Joint::Fixed;
+        return isOperated(branch) ? Joint::Switch : Joint::Fixed;
     case BranchSort::Rectifier:
         return Joint::OneWay;
     case BranchSort::Load:
@@ -94,7 +94,7 @@ std::size_t IslandCircuit::variableOf(const PartId& part, bool fuse) {
 
 void IslandCircuit::addEdge(const SneakIsland& island, std::size_t number) {
     const Branch& branch = m_survey.branches()[number];
-    const Joint joint = jointOf(m_survey, branch);
+    const Joint joint = jointOf(branch);
     Edge edge{number,
               addNode(island, branch.fromEnd(), branch.fromNet),
               addNode(island, branch.toEnd(), branch.toNet),

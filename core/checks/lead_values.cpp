@@ -17,28 +17,6 @@ double wires_ohm(const Survey& survey, const std::vector<LeadStep>& way) {
     return sum_ohm;
 }
 
-/// The lead from a source's minus to the body, and the bolt there.
-double groundLead_ohm(const Survey& survey, const Branch& source) {
-    double least_ohm = 0;
-    bool found = false;
-    for (const auto& [id, features] : survey.allFeatures()) {
-        if (!features.ground) {
-            continue;
-        }
-        const PartKind& kind = kindOf(survey.part(id));
-        const End bolt{id, kind.terminals(survey.part(id)).front().name};
-        const auto way = survey.leads().way(source.toEnd(), bolt, source.fromNet,
-                                            [](const Branch& branch) { return conducts(branch); });
-        if (way) {
-            const double lead_ohm =
-                wires_ohm(survey, *way) + kind.value(survey.part(id), "contactResistance_ohm");
-            least_ohm = found ? std::min(least_ohm, lead_ohm) : lead_ohm;
-            found = true;
-        }
-    }
-    return least_ohm;
-}
-
 } // namespace
 
 int bundledOf(const Survey& survey, const Wire& wire) {
@@ -68,9 +46,27 @@ double resistance_ohm(const Survey& survey, const std::vector<LeadStep>& way) {
     return sum_ohm;
 }
 
+double groundLead_ohm(const Survey& survey, const SourceLeads& source) {
+    std::optional<double> least_ohm;
+    for (const auto& [id, features] : survey.allFeatures()) {
+        if (!features.ground) {
+            continue;
+        }
+        const PartKind& kind = kindOf(survey.part(id));
+        const auto way = source.toMinus.way({id, kind.terminals(survey.part(id)).front().name});
+        if (way) {
+            const double lead_ohm =
+                wires_ohm(survey, *way) + kind.value(survey.part(id), "contactResistance_ohm");
+            least_ohm = std::min(least_ohm.value_or(lead_ohm), lead_ohm);
+        }
+    }
+    return least_ohm.value_or(0);
+}
+
 double faultCurrent_A(const Survey& survey, const Branch& source, const std::vector<LeadStep>& way) {
     const Source& facts = *survey.features(source.part).source;
-    const double loop_ohm = facts.resistance_ohm + wires_ohm(survey, way) + groundLead_ohm(survey, source);
+    const double loop_ohm =
+        facts.resistance_ohm + wires_ohm(survey, way) + survey.groundLead_ohm(source.part);
     return facts.emf_V / std::max(loop_ohm, 1e-4);
 }
 

@@ -19,6 +19,9 @@ double resistance_ohm(const Survey& survey, const Wire& wire);
 /// [Ω] of wires and cold fuses on a way.
 double resistance_ohm(const Survey& survey, const std::vector<LeadStep>& way);
 
+/// [Ω] of the lead from a source's minus to the body, and the bolt there.
+double groundLead_ohm(const Survey& survey, const SourceLeads& source);
+
 /// [A] that a short to the body behind the last of these steps draws: from the source, over the steps and
 /// back over its ground lead. Fuses count as links without resistance, as prospective currents are defined
 /// (IEC 60050-441-17-01).

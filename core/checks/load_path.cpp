@@ -6,32 +6,24 @@
 namespace pumpwright {
 namespace {
 
-bool conductsSomehow(const Branch& branch) {
-    return conducts(branch) || branch.sort == BranchSort::Passive;
-}
-
 /// Finds the ways between a load and one source.
-bool feed(LoadPath& path, const LeadGraph& graph, const PartId& sourceId, const Source& source,
-          const LeadGraph::MayPass& mayPass) {
-    const End plus{sourceId, source.plus};
-    const End minus{sourceId, source.minus};
-    const auto& netOf = graph.nets().netOf;
-    if (!netOf.contains(plus) || !netOf.contains(minus)) {
+bool feed(LoadPath& path, const SourceLeads& leads, bool somehow) {
+    auto there = (somehow ? leads.fromPlusSomehow : leads.fromPlus).way({path.part, path.load.from});
+    if (!there) {
         return false;
     }
-    auto there = graph.way(plus, {path.part, path.load.from}, netOf.at(minus), mayPass);
-    auto back = graph.way({path.part, path.load.to}, minus, netOf.at(plus), mayPass);
-    if (!there || !back) {
+    auto back = (somehow ? leads.toMinusSomehow : leads.toMinus).way({path.part, path.load.to});
+    if (!back) {
         return false;
     }
-    path.source = sourceId;
+    path.source = leads.source.part;
     path.feed = std::move(*there);
     path.back = std::move(*back);
     return true;
 }
 
-void feedFromAny(LoadPath& path, const LeadGraph& graph, const FeaturesOf& features, bool mayTurn) {
-    for (const auto& mayPass : {conducts, conductsSomehow}) {
+void feedFromAny(LoadPath& path, const std::vector<SourceLeads>& sources, bool mayTurn) {
+    for (const bool somehow : {false, true}) {
         for (const bool turned : {false, true}) {
             if (turned && !mayTurn) {
                 continue;
@@ -40,8 +32,8 @@ void feedFromAny(LoadPath& path, const LeadGraph& graph, const FeaturesOf& featu
             if (turned) {
                 std::swap(attempt.load.from, attempt.load.to);
             }
-            for (const auto& [id, one] : features) {
-                if (one.source && feed(attempt, graph, id, *one.source, mayPass)) {
+            for (const SourceLeads& leads : sources) {
+                if (feed(attempt, leads, somehow)) {
                     path = std::move(attempt);
                     return;
                 }
@@ -70,7 +62,7 @@ void addLoad(ExpectedCurrent& sum, const Load& load) {
 
 } // namespace
 
-std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& features,
+std::vector<LoadPath> loadPathsOf(const std::vector<SourceLeads>& sources, const FeaturesOf& features,
                                   const std::vector<Branch>& branches, double supplyVoltage_V) {
     std::vector<LoadPath> paths;
     for (std::size_t number = 0; number < branches.size(); ++number) {
@@ -78,7 +70,7 @@ std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& feat
         if (branch.sort == BranchSort::Load || branch.sort == BranchSort::Coil) {
             LoadPath path{branch.part, number, loadOf(branch, features.at(branch.part), supplyVoltage_V),
                           {},          {},     {}};
-            feedFromAny(path, graph, features, !branch.oneWay);
+            feedFromAny(path, sources, !branch.oneWay);
             paths.push_back(std::move(path));
         }
     }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/checks/lead_graph.h"
+#include "core/checks/source_leads.h"
 
 #include <map>
 #include <optional>
@@ -21,7 +21,7 @@ struct LoadPath {
 /// The way to every load and every coil, in order of parts. A way leads over wires, fuses, plugs, contacts
 /// (whatever their state) and diodes in their direction; over resistors and the like only where there is no
 /// other. Of several ways it is the one with the fewest steps.
-std::vector<LoadPath> loadPathsOf(const LeadGraph& graph, const FeaturesOf& features,
+std::vector<LoadPath> loadPathsOf(const std::vector<SourceLeads>& sources, const FeaturesOf& features,
                                   const std::vector<Branch>& branches, double supplyVoltage_V);
 
 /// What a conductor must carry by the nameplates of the loads that it feeds.

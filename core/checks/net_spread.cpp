@@ -19,11 +19,6 @@ std::vector<bool> netsOnPole(const Survey& survey, const MayPass& mayPass, bool 
 
 } // namespace
 
-bool isOperated(const Survey& survey, const Branch& branch) {
-    return branch.sort == BranchSort::Contact &&
-           survey.features(branch.part).contacts[branch.index].by != Operator::None;
-}
-
 std::vector<bool> netsFrom(const Survey& survey, const std::vector<std::size_t>& starts, bool backwards,
                            const MayPass& mayPass, const std::vector<bool>& walls) {
     std::vector<bool> reached(survey.nets().nets.size(), false);

@@ -12,7 +12,12 @@ class Survey;
 using MayPass = std::function<bool(const Branch&)>;
 
 /// Whether a branch is a contact that something moves; the pins of a connector are not.
-bool isOperated(const Survey& survey, const Branch& branch);
+inline bool isOperated(const Branch& branch) {
+    return branch.sort == BranchSort::Contact && branch.by != Operator::None;
+}
+inline bool isOperated(const Survey&, const Branch& branch) {
+    return isOperated(branch);
+}
 
 /// Nets that current reaches from one of these nets over branches that may pass, in their direction;
 /// `backwards`, from which it reaches one of them. Sources are no way. Nets in `walls` are reached and not

@@ -10,11 +10,14 @@ namespace {
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     const std::map<End, std::size_t> lines = vacuumLines(survey);
     std::vector<Finding> findings;
+    std::multimap<std::size_t, End> boosters;
+    for (const End& booster : boosterPorts(survey)) {
+        boosters.emplace(lines.at(booster), booster);
+    }
     for (const End& inlet : pumpInlets(survey)) {
-        for (const End& booster : boosterPorts(survey)) {
-            if (lines.at(inlet) != lines.at(booster)) {
-                continue;
-            }
+        const auto [first, last] = boosters.equal_range(lines.at(inlet));
+        for (auto found = first; found != last; ++found) {
+            const End& booster = found->second;
             const std::string pump = nameOf(survey.circuit(), inlet.part);
             Finding finding = newFinding(rule);
             finding.parts = {inlet.part, booster.part};

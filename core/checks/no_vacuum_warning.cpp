@@ -49,8 +49,7 @@ PumpCircuit pumpCircuit(const Survey& survey) {
 bool hasOwnSwitch(const Survey& survey, const LoadPath& path, const PumpCircuit& pumps) {
     const std::set<std::size_t> contacts = allControlsOf(survey, path);
     return std::any_of(contacts.begin(), contacts.end(), [&](std::size_t contact) {
-        return !pumps.contacts.contains(contact) &&
-               contactOf(survey, survey.branches()[contact]).by == Operator::Vacuum;
+        return !pumps.contacts.contains(contact) && survey.branches()[contact].by == Operator::Vacuum;
     });
 }
 

@@ -1,62 +1,45 @@
 #include "core/checks/survey.h"
 #include "core/checks/wording.h"
-#include "core/parts/part_kind.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <set>
+#include <map>
 
 namespace pumpwright {
 namespace {
 
-using Ends = std::set<End>;
+using TerminalUse = LeadGraph::TerminalUse;
 
-/// Terminals at which something can happen: a way through a part, or the vehicle's body. A splice has none.
-Ends liveEnds(const Survey& survey) {
-    Ends ends;
-    for (const Branch& branch : survey.branches()) {
-        ends.insert(branch.fromEnd());
-        ends.insert(branch.toEnd());
+/// A ground point leads to the body even where it is the only one.
+bool isLive(const Survey& survey, const TerminalUse& use) {
+    return use.leadsOn || survey.features(use.end->part).ground;
+}
+
+/// How many terminals of each net lead on. A splice has none: the part at the wire's other end is judged.
+std::vector<std::size_t> liveEnds(const Survey& survey, const std::vector<TerminalUse>& uses) {
+    std::vector<std::size_t> count(survey.nets().nets.size(), 0);
+    for (const TerminalUse& use : uses) {
+        count[use.net] += isLive(survey, use) ? 1U : 0U;
     }
-    for (const auto& [end, net] : survey.nets().netOf) {
-        if (survey.features(end.part).ground) {
-            ends.insert(end);
+    return count;
+}
+
+/// Open terminals, by part.
+std::map<PartId, std::vector<std::string>> openTerminals(const Survey& survey) {
+    const std::vector<TerminalUse> uses = survey.leads().terminalUses();
+    const std::vector<std::size_t> live = liveEnds(survey, uses);
+    std::map<PartId, std::vector<std::string>> open;
+    for (const TerminalUse& use : uses) {
+        const bool alone = !use.wired || (live[use.net] < 2 && isLive(survey, use));
+        if (!alone) {
+            continue;
         }
-    }
-    return ends;
-}
-
-Ends wiredEnds(const Circuit& circuit) {
-    Ends ends;
-    for (const auto& [id, wire] : circuit.wires) {
-        ends.insert(wire.from);
-        ends.insert(wire.to);
-    }
-    return ends;
-}
-
-bool isOpen(const Survey& survey, const End& end, const Ends& live, const Ends& wired) {
-    if (!wired.contains(end)) {
-        return true;
-    }
-    if (!live.contains(end)) {
-        return false; // a splice with a wire: the part at the wire's other end is judged
-    }
-    const Net& net = survey.nets().nets[survey.nets().netOf.at(end)];
-    return std::none_of(net.terminals.begin(), net.terminals.end(),
-                        [&](const Node& other) { return other != end && live.contains(other); });
-}
-
-std::vector<std::string> openTerminals(const Survey& survey, const PartId& id, const Ends& live,
-                                       const Ends& wired) {
-    const Features& features = survey.features(id);
-    std::vector<std::string> open;
-    for (const TerminalSpec& terminal : kindOf(survey.part(id)).terminals(survey.part(id))) {
+        const Features& features = survey.features(use.end->part);
         const auto& optional = features.optionalTerminals;
-        if (std::find(optional.begin(), optional.end(), terminal.name) == optional.end() &&
-            isOpen(survey, {id, terminal.name}, live, wired)) {
-            open.push_back(terminal.name);
+        if (!features.mayStandAlone &&
+            std::find(optional.begin(), optional.end(), use.end->terminal) == optional.end()) {
+            open[use.end->part].push_back(use.end->terminal);
         }
     }
     return open;
@@ -76,14 +59,8 @@ std::vector<WireId> wiresAt(const Circuit& circuit, const PartId& id,
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
-    const Ends live = liveEnds(survey);
-    const Ends wired = wiredEnds(survey.circuit());
     std::vector<Finding> findings;
-    for (const auto& [id, part] : survey.circuit().parts) {
-        const std::vector<std::string> open = openTerminals(survey, id, live, wired);
-        if (open.empty() || survey.features(id).mayStandAlone) {
-            continue;
-        }
+    for (const auto& [id, open] : openTerminals(survey)) {
         const std::string name = nameOf(survey.circuit(), id);
         Finding finding = newFinding(rule);
         finding.parts = {id};

@@ -13,7 +13,7 @@ ParallelContacts::ParallelContacts(const Survey& survey) : m_member(survey.branc
     std::map<std::pair<std::size_t, std::size_t>, std::vector<std::size_t>> byNets;
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
-        if (isOperated(survey, branch) && !contactOf(survey, branch).semiconductor &&
+        if (isOperated(branch) && !contactOf(survey, branch).semiconductor &&
             branch.fromNet != branch.toNet) {
             byNets[std::minmax(branch.fromNet, branch.toNet)].push_back(i);
         }

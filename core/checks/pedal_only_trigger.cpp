@@ -21,7 +21,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.parts = {pump.part};
         for (const std::size_t contact : contacts) {
             const Branch& branch = survey.branches()[contact];
-            if (contactOf(survey, branch).by == Operator::Pedal) {
+            if (branch.by == Operator::Pedal) {
                 finding.parts.push_back(branch.part);
             }
         }

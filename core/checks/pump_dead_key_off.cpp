@@ -3,7 +3,6 @@
 #include "core/checks/controls.h"
 #include "core/checks/press_assist.h"
 #include "core/checks/standing_state.h"
-#include "core/checks/vacuum_lines.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
@@ -18,7 +17,7 @@ std::vector<PartId> keysOf(const Survey& survey, const LoadPath& pump) {
     std::vector<PartId> keys;
     for (const std::size_t contact : allControlsOf(survey, pump)) {
         const Branch& branch = survey.branches()[contact];
-        if (contactOf(survey, branch).by == Operator::Hand) {
+        if (branch.by == Operator::Hand) {
             keys.push_back(branch.part);
         }
     }
@@ -43,21 +42,19 @@ int pressesWithKeyOff(const DrivePlan& plan, const std::vector<PartId>& keys) {
 
 /// Presses with assist that are in store when the pump stops; none without a booster or vacuum switch.
 int presentReserve(const Survey& survey) {
+    const double force_N = usualPedalForce_N(survey.circuit().plan);
     int reserve = 0;
-    for (const End& port : boosterPorts(survey)) {
-        if (const auto vacuum_Pa = leastKeptVacuum_Pa(survey, port)) {
-            reserve =
-                std::max(reserve, reservePresses(isolatedBooster(survey, port), *vacuum_Pa,
-                                                 usualPedalForce_N(survey.circuit().plan), kDangerShare));
+    for (const BoosterReserve& one : boosterReserves(survey)) {
+        if (one.kept_Pa) {
+            reserve = std::max(reserve, reservePresses(one.booster, *one.kept_Pa, force_N, kDangerShare));
         }
     }
     return reserve;
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& pump,
-                   const std::vector<PartId>& keys) {
+                   const std::vector<PartId>& keys, int reserve) {
     const int presses = pressesWithKeyOff(survey.circuit().plan, keys);
-    const int reserve = presentReserve(survey);
     const std::string name = nameOf(survey.circuit(), pump.part);
     const std::string key = listOf(namesOf(survey.circuit(), keys));
     Finding finding = newFinding(rule);
@@ -87,11 +84,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     }
     const StandingState off = standingState(survey, {.pedalDown = true, .vacuumLow = true});
     const StandingState on = standingState(survey, {.handOn = true, .pedalDown = true, .vacuumLow = true});
+    const int reserve = presentReserve(survey);
     for (const std::size_t number : pumps) {
         const LoadPath& pump = survey.loadPaths()[number];
         const std::vector<PartId> keys = keysOf(survey, pump);
         if (on.fed[number] && !off.fed[number] && !keys.empty()) {
-            findings.push_back(findingFor(rule, survey, pump, keys));
+            findings.push_back(findingFor(rule, survey, pump, keys, reserve));
         }
     }
     return findings;

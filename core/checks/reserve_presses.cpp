@@ -1,7 +1,6 @@
 #include "core/checks/booster_reserve.h"
 #include "core/checks/press_assist.h"
 #include "core/checks/remedy_parts.h"
-#include "core/checks/vacuum_lines.h"
 #include "core/checks/wording.h"
 
 #include <fmt/format.h>
@@ -38,9 +37,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     const int wanted = survey.circuit().limits.reservePresses;
     const double force_N = usualPedalForce_N(survey.circuit().plan);
     std::vector<Finding> findings;
-    for (const End& port : boosterPorts(survey)) {
-        const auto vacuum_Pa = leastKeptVacuum_Pa(survey, port);
-        const IsolatedBooster booster = isolatedBooster(survey, port);
+    for (const auto& [port, booster, vacuum_Pa] : boosterReserves(survey)) {
         const int presses = vacuum_Pa ? reservePresses(booster, *vacuum_Pa, force_N, kDangerShare) : wanted;
         if (presses >= wanted) {
             continue;

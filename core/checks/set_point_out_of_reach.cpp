@@ -1,3 +1,4 @@
+#include "core/checks/booster_reserve.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/set_point.h"
 #include "core/checks/wording.h"
@@ -13,14 +14,6 @@ namespace {
 
 /// [Pa] A set point is set to about this. Common practice, no published source.
 constexpr double kRounded_Pa = 1e3;
-
-double highest_m(const DrivePlan& plan) {
-    double highest = 0;
-    for (const AltitudePoint& point : plan.altitude) {
-        highest = std::max(highest, point.altitude_m);
-    }
-    return highest;
-}
 
 /// [Pa] gauge vacuum that the best of the pumps reaches, new and at the end of its tolerance.
 struct Reach {
@@ -42,7 +35,7 @@ Reach reachOf(const Survey& survey, double ambient_Pa) {
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
-    const double altitude_m = highest_m(survey.circuit().plan);
+    const double altitude_m = highestAltitude_m(survey.circuit().plan);
     const Reach reach = reachOf(survey, standardPressure_Pa(altitude_m));
     std::vector<Finding> findings;
     for (const auto& [id, part] : survey.circuit().parts) {

@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <limits>
-#include <map>
 
 namespace pumpwright {
 namespace {
@@ -23,13 +22,6 @@ public:
                 m_poles.insert(branch.toNet);
             }
         }
-        for (const auto& [id, wire] : survey.circuit().wires) {
-            m_wires[wire.from].push_back(wire.to);
-            m_wires[wire.to].push_back(wire.from);
-        }
-        for (std::size_t i = 0; i < survey.branches().size(); ++i) {
-            m_branchesOf[survey.branches()[i].part].push_back(i);
-        }
     }
 
     bool isPole(std::size_t node) const { return m_poles.contains(node); }
@@ -37,30 +29,22 @@ public:
 
     /// Terminals that wires join with this one.
     std::set<End> joinedWith(const End& start) const {
-        std::set<End> reached{start};
-        std::vector<End> open{start};
-        while (!open.empty()) {
-            const auto wires = m_wires.find(open.back());
-            open.pop_back();
-            for (const End& next : wires == m_wires.end() ? std::vector<End>{} : wires->second) {
-                if (reached.insert(next).second) {
-                    open.push_back(next);
-                }
-            }
-        }
-        return reached;
+        const std::vector<End> ends = m_survey.leads().wiredTo(start);
+        return {ends.begin(), ends.end()};
     }
 
-    /// Numbers of the branches that end on one of these terminals.
+    /// Numbers of the branches that end on one of these terminals, in order. A part's branches stand
+    /// together.
     std::vector<std::size_t> branchesOn(const std::set<End>& ends) const {
         std::vector<std::size_t> numbers;
+        const std::vector<Branch>& all = m_survey.branches();
         for (const End& end : ends) {
-            const auto own = m_branchesOf.find(end.part);
-            for (const std::size_t number :
-                 own == m_branchesOf.end() ? std::vector<std::size_t>{} : own->second) {
-                const Branch& branch = m_survey.branches()[number];
-                if (branch.fromEnd() == end || branch.toEnd() == end) {
-                    numbers.push_back(number);
+            auto branch =
+                std::lower_bound(all.begin(), all.end(), end.part,
+                                 [](const Branch& one, const PartId& part) { return one.part < part; });
+            for (; branch != all.end() && branch->part == end.part; ++branch) {
+                if (branch->fromEnd() == end || branch->toEnd() == end) {
+                    numbers.push_back(m_survey.numberOf(*branch));
                 }
             }
         }
@@ -72,8 +56,6 @@ public:
 private:
     const Survey& m_survey;
     std::set<std::size_t> m_poles;
-    std::map<End, std::vector<End>> m_wires;
-    std::map<PartId, std::vector<std::size_t>> m_branchesOf;
 };
 
 std::size_t nodeOf(const SneakIsland& island, const End& end, std::size_t net) {
@@ -121,13 +103,31 @@ bool mixesPedalAndOthers(const Survey& survey, const SneakIsland& island) {
     bool other = false;
     for (const std::size_t number : island.branches) {
         const Branch& branch = survey.branches()[number];
-        if (isOperated(survey, branch)) {
-            const bool byPedal = contactOf(survey, branch).by == Operator::Pedal;
+        if (isOperated(branch)) {
+            const bool byPedal = branch.by == Operator::Pedal;
             pedal = pedal || byPedal;
             other = other || !byPedal;
         }
     }
     return pedal && other;
+}
+
+/// Current flows from pole to pole: without both of them nothing flows at all.
+bool touchesBothPoles(const Survey& survey, const SneakIsland& island) {
+    bool plus = false;
+    bool minus = false;
+    for (const std::size_t number : island.branches) {
+        const Branch& branch = survey.branches()[number];
+        for (const auto& [end, net] :
+             {std::pair{branch.fromEnd(), branch.fromNet}, {branch.toEnd(), branch.toNet}}) {
+            const std::size_t node = nodeOf(island, end, net);
+            plus = plus || std::any_of(survey.sources().begin(), survey.sources().end(),
+                                       [&](const SourceLeads& one) { return one.source.fromNet == node; });
+            minus = minus || std::any_of(survey.sources().begin(), survey.sources().end(),
+                                         [&](const SourceLeads& one) { return one.source.toNet == node; });
+        }
+    }
+    return plus && minus;
 }
 
 bool isSuspect(const Survey& survey, const Nodes& nodes, const SneakIsland& island) {
@@ -145,7 +145,7 @@ void addSoundIslands(const Survey& survey, const Nodes& nodes, std::vector<Sneak
         SneakIsland island{{i}, {}, {}};
         taken[i] = true;
         grow(survey, nodes, island, taken);
-        if (isSuspect(survey, nodes, island)) {
+        if (isSuspect(survey, nodes, island) && touchesBothPoles(survey, island)) {
             islands.push_back(std::move(island));
         }
     }
@@ -171,7 +171,9 @@ void addLostGround(const Survey& survey, const Nodes& nodes, const PartId& groun
         taken[number] = true;
     }
     grow(survey, nodes, island, taken);
-    islands.push_back(std::move(island));
+    if (touchesBothPoles(survey, island)) {
+        islands.push_back(std::move(island));
+    }
 }
 
 } // namespace
@@ -187,8 +189,8 @@ bool isBrakeLamp(const Survey& survey, const LoadPath& path) {
     bool pedal = false;
     for (const std::vector<LeadStep>* way : {&path.feed, &path.back}) {
         for (const LeadStep& step : *way) {
-            if (step.branch && isOperated(survey, survey.branches()[*step.branch])) {
-                if (contactOf(survey, survey.branches()[*step.branch]).by != Operator::Pedal) {
+            if (step.branch && isOperated(survey.branches()[*step.branch])) {
+                if (survey.branches()[*step.branch].by != Operator::Pedal) {
                     return false;
                 }
                 pedal = true;

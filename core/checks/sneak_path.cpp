@@ -73,9 +73,7 @@ std::string stateText(const Survey& survey, const SneakIsland& island, const Sne
 std::vector<LeadStep> wiresOf(const Survey& survey, const SneakVictim& victim) {
     const std::set<std::size_t> on(victim.path.begin(), victim.path.end());
     const LeadGraph& leads = survey.leads();
-    const auto mayPass = [&](const Branch& branch) {
-        return on.contains(static_cast<std::size_t>(&branch - survey.branches().data()));
-    };
+    const auto mayPass = [&](const Branch& branch) { return on.contains(survey.numberOf(branch)); };
     for (const auto& [id, features] : survey.allFeatures()) {
         const Branch& branch = survey.branches()[victim.branch];
         for (const End& end : {branch.fromEnd(), branch.toEnd()}) {
@@ -197,7 +195,7 @@ Finding sampled(const Rule& rule, const Survey& survey, const SneakIsland& islan
     finding.word = SignalWord::Notice;
     for (const std::size_t number : island.branches) {
         const Branch& branch = survey.branches()[number];
-        const bool varies = branch.sort == BranchSort::Fuse || isOperated(survey, branch);
+        const bool varies = branch.sort == BranchSort::Fuse || isOperated(branch);
         if (varies &&
             std::find(finding.parts.begin(), finding.parts.end(), branch.part) == finding.parts.end()) {
             finding.parts.push_back(branch.part);

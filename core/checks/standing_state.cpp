@@ -11,21 +11,16 @@ namespace {
 /// A relay that commands a relay that commands a relay, and so on.
 constexpr int kLongestCommand = 8;
 
-std::size_t numberOf(const Survey& survey, const Branch& branch) {
-    return static_cast<std::size_t>(&branch - survey.branches().data());
-}
-
 std::vector<bool> fedPaths(const Survey& survey, const std::vector<bool>& shuts) {
     const auto passes = [&](const Branch& branch) {
-        return conducts(branch) && (!isOperated(survey, branch) || shuts[numberOf(survey, branch)]);
+        return conducts(branch) && (!isOperated(branch) || shuts[survey.numberOf(branch)]);
     };
     const std::vector<bool> plus = netsOnPlus(survey, passes);
     const std::vector<bool> minus = netsOnMinus(survey, passes);
-    const auto& netOf = survey.nets().netOf;
     std::vector<bool> fed;
     for (const LoadPath& path : survey.loadPaths()) {
-        fed.push_back(path.source && plus[netOf.at({path.part, path.load.from})] &&
-                      minus[netOf.at({path.part, path.load.to})]);
+        const auto [from, to] = netsOf(survey, path);
+        fed.push_back(path.source && plus[from] && minus[to]);
     }
     return fed;
 }

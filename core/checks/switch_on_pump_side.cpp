@@ -9,9 +9,12 @@
 namespace pumpwright {
 namespace {
 
-bool onLineOf(const std::map<End, std::size_t>& lines, const std::vector<End>& ports, const End& port) {
-    return std::any_of(ports.begin(), ports.end(),
-                       [&](const End& other) { return lines.at(other) == lines.at(port); });
+std::set<std::size_t> linesOf(const std::map<End, std::size_t>& lines, const std::vector<End>& ports) {
+    std::set<std::size_t> own;
+    for (const End& port : ports) {
+        own.insert(lines.at(port));
+    }
+    return own;
 }
 
 std::vector<Remedy> remedies(const Survey& survey, const End& sensor) {
@@ -29,11 +32,11 @@ std::vector<Remedy> remedies(const Survey& survey, const End& sensor) {
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     const std::map<End, std::size_t> lines = vacuumLines(survey);
-    const std::vector<End> pumps = pumpInlets(survey);
-    const std::vector<End> boosters = boosterPorts(survey);
+    const std::set<std::size_t> pumps = linesOf(lines, pumpInlets(survey));
+    const std::set<std::size_t> boosters = linesOf(lines, boosterPorts(survey));
     std::vector<Finding> findings;
     for (const End& sensor : sensingPorts(survey)) {
-        if (!onLineOf(lines, pumps, sensor) || onLineOf(lines, boosters, sensor)) {
+        if (!pumps.contains(lines.at(sensor)) || boosters.contains(lines.at(sensor))) {
             continue;
         }
         Finding finding = newFinding(rule);

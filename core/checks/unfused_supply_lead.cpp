@@ -25,22 +25,24 @@ bool usesCurrent(const Branch& branch) {
 }
 
 double runningCurrent_A(const Survey& survey, const Branch& branch) {
-    const auto& paths = survey.loadPaths();
-    const auto path = std::find_if(paths.begin(), paths.end(), [&](const LoadPath& one) {
-        return one.part == branch.part && (one.load.from == branch.from || one.load.to == branch.from);
-    });
-    return path == paths.end() ? 0 : path->load.running_A;
+    for (const std::size_t number : survey.pathsOf(branch.part)) {
+        const LoadPath& path = survey.loadPaths()[number];
+        if (path.load.from == branch.from || path.load.to == branch.from) {
+            return path.load.running_A;
+        }
+    }
+    return 0;
 }
 
 /// By the first wire of the way, the loads that current reaches without a fuse.
-std::map<WireId, Unfused> unfusedLeads(const Survey& survey, const Branch& source) {
+std::map<WireId, Unfused> unfusedLeads(const Survey& survey, const SourceLeads& source) {
     std::map<WireId, Unfused> leads;
     for (const Branch& branch : survey.branches()) {
         if (!usesCurrent(branch)) {
             continue;
         }
         for (const End& end : {branch.fromEnd(), branch.toEnd()}) {
-            const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, conductsUnfused);
+            const auto way = source.fromPlusUnfused.way(end);
             if (!way || way->empty()) {
                 continue;
             }
@@ -84,12 +86,9 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
-    for (const Branch& source : survey.branches()) {
-        if (source.sort != BranchSort::Source) {
-            continue;
-        }
+    for (const SourceLeads& source : survey.sources()) {
         for (const auto& [first, lead] : unfusedLeads(survey, source)) {
-            findings.push_back(findingFor(rule, survey, source, first, lead));
+            findings.push_back(findingFor(rule, survey, source.source, first, lead));
         }
     }
     return findings;

@@ -1,6 +1,5 @@
 #include "core/checks/fuse_remedy.h"
 #include "core/checks/lead_values.h"
-#include "core/checks/protected_wires.h"
 #include "core/checks/remedy_edit.h"
 #include "core/checks/standard_size.h"
 #include "core/checks/wording.h"
@@ -77,24 +76,15 @@ Fault faultAt(const Survey& survey, const Branch& source, const FuseRating& fuse
 /// The wire behind a fuse that fares worst.
 std::optional<Fault> worstFault(const Survey& survey, const Branch& branch, const FuseRating& fuse) {
     std::optional<Fault> worst;
-    for (const WireId& id : protectedWires(survey, branch)) {
+    for (const WireId& id : survey.wiresBehind(branch)) {
         const Wire& wire = survey.circuit().wires.at(id);
-        for (const auto& [part, features] : survey.allFeatures()) {
-            if (!features.source) {
-                continue;
-            }
-            const Branch source{part,
-                                features.source->plus,
-                                features.source->minus,
-                                survey.nets().netOf.at({part, features.source->plus}),
-                                survey.nets().netOf.at({part, features.source->minus}),
-                                BranchSort::Source};
+        for (const SourceLeads& source : survey.sources()) {
             for (const End& end : {wire.from, wire.to}) {
-                const auto way = survey.leads().way(source.fromEnd(), end, source.toNet, conducts);
+                const auto way = source.fromPlus.way(end);
                 const bool over = way && std::any_of(way->begin(), way->end(),
                                                      [&](const LeadStep& step) { return step.wire == id; });
                 if (over) {
-                    const Fault fault = faultAt(survey, source, fuse, *way, id);
+                    const Fault fault = faultAt(survey, source.source, fuse, *way, id);
                     worst = !worst || fault.share() > worst->share() ? fault : *worst;
                 }
             }
@@ -103,10 +93,23 @@ std::optional<Fault> worstFault(const Survey& survey, const Branch& branch, cons
     return worst;
 }
 
+/// The smallest standard area that stands the fault until the fuse opens. A thicker wire lets more current
+/// through, with which the fuse opens sooner: that is left out.
+std::optional<double> sufficientArea_m2(const Survey& survey, const Fault& fault) {
+    Wire wire = survey.circuit().wires.at(fault.wire);
+    for (auto area_m2 = nextWireArea_m2(wire.area_m2); area_m2; area_m2 = nextWireArea_m2(*area_m2)) {
+        wire.area_m2 = *area_m2;
+        if (stands_s(survey, wire, fault.current_A) >= fault.opens_s) {
+            return area_m2;
+        }
+    }
+    return std::nullopt;
+}
+
 std::vector<Remedy> remedies(const Survey& survey, const Branch& fuse, const Fault& fault) {
     const std::string name = nameOf(survey.circuit(), fault.wire);
     std::vector<Remedy> remedies;
-    if (const auto area_m2 = nextWireArea_m2(survey.circuit().wires.at(fault.wire).area_m2)) {
+    if (const auto area_m2 = sufficientArea_m2(survey, fault)) {
         const std::string text = fmt::format("Lay {} in {}", name, amount(*area_m2, QuantityKind::WireArea));
         remedies.push_back({text + ".", areaEdit(survey.circuit(), {{fault.wire, *area_m2}}, text)});
     }
