@@ -1,4 +1,5 @@
 #include "core/checks/carried_current.h"
+#include "core/checks/parallel_group.h"
 #include "core/checks/relay_edit.h"
 #include "core/checks/surroundings_of.h"
 #include "core/checks/wording.h"
@@ -44,19 +45,46 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t number, c
     return finding;
 }
 
+/// What one contact has to carry, and may.
+struct Carrying {
+    CarriedCurrent current;
+    double limit_A = 0;
+};
+
+Carrying alone(const Survey& survey, std::size_t number) {
+    return {sustainedCurrent(survey, number), limitOf_A(survey, survey.branches()[number])};
+}
+
+/// Side by side, relays' contacts share what they carry; one that something else moves, as a bridging switch,
+/// may be the only one that is closed. The nameplates' currents are booked on one of them.
+Carrying inGroup(const Survey& survey, std::size_t number, const std::vector<std::size_t>& group) {
+    Carrying own = alone(survey, number);
+    double shared_A = 0;
+    bool relaysOnly = true;
+    for (const std::size_t member : group) {
+        const Carrying other = alone(survey, member);
+        own.current = other.current.value_A > own.current.value_A ? other.current : own.current;
+        shared_A += other.limit_A;
+        relaysOnly = relaysOnly && contactOf(survey, survey.branches()[member]).by == Operator::Coil;
+    }
+    own.limit_A = relaysOnly ? shared_A : own.limit_A;
+    return own;
+}
+
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
     const SwitchedLoads loads(survey);
+    const ParallelContacts parallel(survey);
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
         // A semiconductor's limit depends on heat sink and load: solid-state-relay-derating.
         if (branch.sort != BranchSort::Contact || contactOf(survey, branch).semiconductor) {
             continue;
         }
-        const CarriedCurrent current = sustainedCurrent(survey, i);
-        const double limit_A = limitOf_A(survey, branch);
-        if (limit_A > 0 && current.value_A > limit_A) {
-            findings.push_back(findingFor(rule, survey, i, loads, current, limit_A));
+        const std::vector<std::size_t>* group = parallel.groupOf(i);
+        const Carrying carrying = group == nullptr ? alone(survey, i) : inGroup(survey, i, *group);
+        if (carrying.limit_A > 0 && carrying.current.value_A > carrying.limit_A) {
+            findings.push_back(findingFor(rule, survey, i, loads, carrying.current, carrying.limit_A));
         }
     }
     return findings;

@@ -9,7 +9,7 @@
 
 namespace pumpwright {
 
-ParallelContacts::ParallelContacts(const Survey& survey) : m_member(survey.branches().size(), false) {
+ParallelContacts::ParallelContacts(const Survey& survey) : m_groupOf(survey.branches().size()) {
     std::map<std::pair<std::size_t, std::size_t>, std::vector<std::size_t>> byNets;
     for (std::size_t i = 0; i < survey.branches().size(); ++i) {
         const Branch& branch = survey.branches()[i];
@@ -21,7 +21,7 @@ ParallelContacts::ParallelContacts(const Survey& survey) : m_member(survey.branc
     for (auto& [nets, contacts] : byNets) {
         if (contacts.size() > 1) {
             for (const std::size_t contact : contacts) {
-                m_member[contact] = true;
+                m_groupOf[contact] = m_groups.size();
             }
             m_groups.push_back(std::move(contacts));
         }

@@ -145,3 +145,31 @@ TEST_CASE("a power relay beside a timer carries what its contact cannot",
     checkRemedy(circuit, finding);
     CHECK(findings("contact-making-current", afterRemedy(circuit, finding)).empty());
 }
+
+TEST_CASE("relays side by side share what they carry, a bridging switch may carry all of it",
+          "[checks][contact-continuous-current]") {
+    // Contacts in parallel share carrying: common practice, no published source.
+    const auto lampOver = [](const char* second, const char* near, const char* far) {
+        ProjectLimits limits;
+        limits.ambient_K = 293.15;
+        CircuitBuilder builder = CircuitBuilder()
+                                     .part("supply", "G1")
+                                     .part("relay", "K1", {{"continuous_A", 3}}, {{"suppression", "diode"}})
+                                     .part(second, "Y2", {{"continuous_A", 3}})
+                                     .part("lamp", "P1", {{"ratedPower_W", 60}})
+                                     .part("hand-switch", "S1")
+                                     .wire("G1.30", "S1.1")
+                                     .wire("S1.2", "K1.86")
+                                     .wire("K1.85", "G1.31")
+                                     .wire("G1.30", "K1.30")
+                                     .wire("K1.87", "P1.1")
+                                     .wire("P1.2", "G1.31");
+        builder.wire("K1.30", std::string("Y2.") + near).wire("K1.87", std::string("Y2.") + far);
+        return builder.limits(limits).build();
+    };
+    CHECK(findings("contact-continuous-current", lampOver("relay", "30", "87")).empty());
+    const auto found = findings("contact-continuous-current", lampOver("hand-switch", "1", "2"));
+    REQUIRE(found.size() == 2);
+    CHECK(found[1].parts == std::vector<PartId>{{"Y2"}});
+    CHECK(found[1].value == Approx(5));
+}
