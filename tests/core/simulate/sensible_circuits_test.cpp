@@ -1,0 +1,178 @@
+// Circuits like those that people build, with values drawn anew: what must hold of every one of them.
+
+#include "core/parts/part_kind.h"
+#include "core/simulate/drive.h"
+#include "tests/support/catch.h"
+#include "tests/support/random_circuit.h"
+#include "tests/support/van_circuit.h"
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+using namespace pumpwright;
+
+namespace {
+
+constexpr int kCircuits = 120;
+
+/// From a third to three times a part's usual values, inside their ranges.
+class Sensible {
+public:
+    explicit Sensible(std::uint64_t seed) : m_random(seed) {}
+
+    double between(double low, double high) {
+        return std::uniform_real_distribution<double>(low, high)(m_random);
+    }
+    void vary(Circuit& circuit) {
+        for (auto& [id, part] : circuit.parts) {
+            for (const ParameterSpec& spec : kindOf(part).parameters()) {
+                const double value = spec.standard * std::exp(between(-0.35, 0.35));
+                part.values[std::string(spec.key)] = std::clamp(value, spec.low, spec.high);
+            }
+        }
+    }
+    Circuit circuit() {
+        CircuitBuilder builder = vanVacuumSide();
+        addPumpFeed(builder, {{"suppression", between(0, 1) < 0.5 ? "diode" : "none"}})
+            .part("splice", "X5")
+            .part("lamp", "P1")
+            .part("ground", "X6")
+            .wire("F1.2", "B1.1", 0.75e-6)
+            .wire("B1.2", "X5.1", 0.75e-6)
+            .wire("X5.1", "K1.86", 0.75e-6)
+            .wire("X5.1", "P1.1", 0.75e-6)
+            .wire("P1.2", "X6.31", 0.75e-6);
+        DrivePlan plan = standingPlan(25);
+        plan.initialVacuum_Pa = between(0, 60e3);
+        for (double at_s = between(2, 8); at_s < 22; at_s += between(3, 9)) {
+            plan.presses.push_back({at_s, between(0.3, 2), between(20, 400), between(0.05, 0.4)});
+        }
+        Circuit circuit = builder.plan(plan).build();
+        vary(circuit);
+        return circuit;
+    }
+
+private:
+    std::mt19937_64 m_random;
+};
+
+/// Every sample is a number, and the vacuum lies between that of empty space and a little overpressure, as
+/// when the diaphragm comes back.
+void checkValues(const Circuit& circuit, const Recording& recording) {
+    constexpr double kAmbient_Pa = 101325;
+    for (const Channel& channel : recording.channels) {
+        CAPTURE(channel.key.id, channel.key.name);
+        const Extremes extremes = channel.extremes(0, recording.duration_s);
+        REQUIRE(std::isfinite(extremes.lowest));
+        REQUIRE(std::isfinite(extremes.highest));
+        if (channel.key.subject == Subject::Port) {
+            CHECK(extremes.highest < kAmbient_Pa);
+            CHECK(extremes.lowest > -0.1 * kAmbient_Pa);
+        }
+    }
+    CHECK(recording.duration_s == circuit.plan.duration_s);
+}
+
+/// [A] that flows into a terminal through its wires, and how finely that is recorded.
+struct Inflow {
+    double current_A = 0;
+    double resolution_A = 0;
+};
+
+Inflow inflow(const Circuit& circuit, const Recording& recording, const End& end, double time_s) {
+    Inflow sum;
+    for (const auto& [id, wire] : circuit.wires) {
+        const double sign = wire.to == end ? 1 : wire.from == end ? -1 : 0;
+        if (sign != 0) {
+            const Channel* channel = recording.wire(id, probe::kCurrent);
+            sum.current_A += sign * channel->at(time_s);
+            sum.resolution_A += channel->probe.resolution;
+        }
+    }
+    return sum;
+}
+
+/// Kirchhoff's current law at every sample of what is measured: what enters a fuse leaves it and is its
+/// current, and at a splice nothing is left over. 1e-5 of the current for the recording's single precision.
+void checkCurrents(const Circuit& circuit, const Recording& recording) {
+    const Channel* fuse = recording.part({"F1"}, probe::kCurrent);
+    double worst = 0;
+    const auto note = [&](double off_A, double resolution_A, double size_A) {
+        worst = std::max(worst, std::abs(off_A) / (resolution_A + 1e-5 * std::abs(size_A)));
+    };
+    for (std::size_t i = 0; i < fuse->times_s.size(); ++i) {
+        const double time_s = fuse->times_s[i];
+        const bool jumps = (i > 0 && fuse->times_s[i - 1] == time_s) ||
+                           (i + 1 < fuse->times_s.size() && fuse->times_s[i + 1] == time_s);
+        if (jumps) {
+            continue; // two values at one time, and at() gives the later of each channel's
+        }
+        const double current_A = fuse->at(time_s);
+        const Inflow in = inflow(circuit, recording, {{"F1"}, "1"}, time_s);
+        const Inflow out = inflow(circuit, recording, {{"F1"}, "2"}, time_s);
+        const double own_A = fuse->probe.resolution;
+        note(in.current_A - current_A, in.resolution_A + own_A, current_A);
+        note(out.current_A + current_A, out.resolution_A + own_A, current_A);
+        const Inflow splice = inflow(circuit, recording, {{"X5"}, "1"}, time_s);
+        note(splice.current_A, splice.resolution_A, current_A);
+    }
+    CHECK(worst <= 1);
+}
+
+/// A booster and its hoses without a pump that runs, left alone at a vacuum of 70 kPa.
+Circuit leftAlone(double leakHole_m) {
+    Circuit circuit = vanVacuumSide().build();
+    circuit.parts.at({"A1"}).values["leakHole_m"] = leakHole_m;
+    circuit.plan = standingPlan(300);
+    circuit.plan.initialVacuum_Pa = 70e3;
+    return circuit;
+}
+
+} // namespace
+
+TEST_CASE(
+    "every sensible circuit drives to the end, with numbers throughout and Kirchhoff's law at every sample",
+    "[simulate][property]") {
+    const std::uint64_t seed = testSeed();
+    INFO("PUMPWRIGHT_SEED=" << seed);
+    Sensible sensible(seed);
+    for (int round = 0; round < kCircuits; ++round) {
+        CAPTURE(round);
+        const Circuit circuit = sensible.circuit();
+        const DriveResult drive = simulateDrive(circuit);
+        CAPTURE(drive.message);
+        REQUIRE(drive.status == DriveStatus::Finished);
+        checkValues(circuit, drive.recording);
+        checkCurrents(circuit, drive.recording);
+    }
+}
+
+TEST_CASE("more leak never leaves more vacuum", "[simulate][property]") {
+    double before_Pa = 70e3;
+    for (const double hole_m : {1e-5, 2e-5, 5e-5, 1e-4, 2e-4, 5e-4, 1e-3}) {
+        const DriveResult drive = simulateDrive(leftAlone(hole_m));
+        REQUIRE(drive.status == DriveStatus::Finished);
+        const double left_Pa = drive.recording.port({{"A1"}, "vacuum"})->at(300);
+        CAPTURE(hole_m, left_Pa);
+        CHECK(left_Pa <= before_Pa + 1); // what an empty booster is off by
+        before_Pa = left_Pa;
+    }
+    CHECK(before_Pa < 1e3);
+}
+
+TEST_CASE("a finer tolerance brings the drive closer to one that is finer still", "[simulate][drive]") {
+    Sensible sensible(7);
+    const Circuit circuit = sensible.circuit();
+    const auto vacuum = [&](double tolerance) {
+        DriveOptions options;
+        options.relativeTolerance = tolerance;
+        const DriveResult drive = simulateDrive(circuit, options);
+        REQUIRE(drive.status == DriveStatus::Finished);
+        const Channel& channel = *drive.recording.port({{"A1"}, "vacuum"});
+        return channel.mean(1, 24);
+    };
+    const double fine_Pa = vacuum(1e-8);
+    CHECK(std::abs(vacuum(1e-4) - fine_Pa) < 20);
+    CHECK(std::abs(vacuum(1e-6) - fine_Pa) < 2);
+}
