@@ -2,6 +2,7 @@
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
 #include "app/console/json_text.h"
+#include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
 #include "core/sheet/breakdown_table.h"
@@ -71,11 +72,14 @@ Outcome breakdownsCommand(const Request& request) {
     }
     BreakdownOptions options;
     options.pairs = request.pairs;
+    StudyWatch watch;
+    watch.watch(options);
     const BreakdownStudy study = runBreakdowns(*circuit, options);
     if (request.form == OutputForm::Json) {
-        return {ExitStatus::Fine, breakdownsJson(request, *circuit, study), ""};
+        return watch.outcome({ExitStatus::Fine, breakdownsJson(request, *circuit, study), ""}, request.form);
     }
-    return {ExitStatus::Fine, tableInForm(breakdownTable(*circuit, study), request.form), ""};
+    return watch.outcome({ExitStatus::Fine, tableInForm(breakdownTable(*circuit, study), request.form), ""},
+                         request.form);
 }
 
 } // namespace pumpwright

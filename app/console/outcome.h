@@ -6,10 +6,11 @@ namespace pumpwright {
 
 /// Exit statuses of every command.
 enum class ExitStatus {
-    Fine = 0,       ///< nothing at or above the asked signal word
-    Findings = 1,   ///< something was found, or the drive could not be finished
-    BadUse = 2,     ///< the command line makes no sense
-    Unreadable = 3, ///< a file can't be read or written
+    Fine = 0,          ///< nothing at or above the asked signal word
+    Findings = 1,      ///< something was found, or the drive could not be finished
+    BadUse = 2,        ///< the command line makes no sense
+    Unreadable = 3,    ///< a file can't be read or written
+    Interrupted = 130, ///< by Ctrl-C, as shells count it
 };
 
 /// What a command comes to. Nothing is printed before it is over.

@@ -2,6 +2,7 @@
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
 #include "app/console/json_text.h"
+#include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
 #include "core/sheet/spread_tables.h"
@@ -74,16 +75,18 @@ Outcome spreadCommand(const Request& request) {
     if (request.form == OutputForm::Csv) {
         options.partial = [&](const SpreadCar& car) { rows += carCsv(car); };
     }
+    StudyWatch watch;
+    watch.watch(options);
     const SpreadSummary summary = runSpread(*circuit, options);
     switch (request.form) {
     case OutputForm::Csv:
-        return {ExitStatus::Fine, rows, ""};
+        return watch.outcome({ExitStatus::Fine, rows, ""}, request.form);
     case OutputForm::Json:
-        return {ExitStatus::Fine, spreadJson(request, *circuit, summary), ""};
+        return watch.outcome({ExitStatus::Fine, spreadJson(request, *circuit, summary), ""}, request.form);
     case OutputForm::People:
         break;
     }
-    return {ExitStatus::Fine, spreadText(request, summary), ""};
+    return watch.outcome({ExitStatus::Fine, spreadText(request, summary), ""}, request.form);
 }
 
 } // namespace pumpwright

@@ -3,6 +3,7 @@
 #include "app/console/error_text.h"
 #include "app/console/json_text.h"
 #include "app/console/price_list.h"
+#include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
 #include "core/sheet/trial_tables.h"
@@ -118,7 +119,13 @@ Outcome trialsCommand(const Request& request) {
     if (!prices) {
         return unreadable(prices.error());
     }
-    const std::vector<TrialOutcome> outcomes = runTrials(*circuit);
+    StudyOptions options;
+    StudyWatch watch;
+    watch.watch(options);
+    const std::vector<TrialOutcome> outcomes = runTrials(*circuit, options);
+    if (outcomes.empty()) { // interrupted before the first
+        return watch.outcome({}, request.form);
+    }
     Outcome outcome{ExitStatus::Fine, output(request, *circuit, outcomes, *prices), ""};
     for (const TrialOutcome& one : outcomes) {
         if (one.status != DriveStatus::Finished) {
@@ -127,7 +134,7 @@ Outcome trialsCommand(const Request& request) {
                 fmt::format("pumpwright: the drive of \"{}\" stopped: {}\n", one.name, one.message);
         }
     }
-    return outcome;
+    return watch.outcome(std::move(outcome), request.form);
 }
 
 } // namespace pumpwright
