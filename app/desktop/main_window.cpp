@@ -16,6 +16,7 @@
 #include "app/desktop/preferences.h"
 #include "app/desktop/sheet_actions.h"
 #include "app/desktop/studies/studies_panel.h"
+#include "app/desktop/twice_open_bar.h"
 
 #include <QCloseEvent>
 #include <QDockWidget>
@@ -87,6 +88,7 @@ void MainWindow::buildHead() {
     column->addWidget(m_menus);
     column->addWidget(m_cautions);
     column->addWidget(new LostWorkBar(m_document, *m_files, *m_dialogs, m_preferences.unsavedFolder(), head));
+    column->addWidget(new TwiceOpenBar(m_document, m_preferences.claimsFolder(), head));
     setMenuWidget(head);
     connect(m_cautions, &CautionsBar::understood, this, [this] {
         m_preferences.setCautionsUnderstood();

@@ -28,6 +28,10 @@ Preferences::Preferences(const QString& file, QObject* parent)
     : QObject(parent), m_file(file.isEmpty() ? usersFile() : file), m_settings(m_file, QSettings::IniFormat) {
 }
 
+QString Preferences::claimsFolder() const {
+    return QFileInfo(unsavedFolder()).dir().filePath(QStringLiteral("open"));
+}
+
 QString Preferences::unsavedFolder() const {
     const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
     return m_file == usersFile() ? QDir(data).filePath(QStringLiteral("pumpwright/unsaved"))

@@ -35,6 +35,8 @@ public:
     /// Where work that is not saved yet is kept: beside the given settings file, else in the user's data
     /// folder.
     QString unsavedFolder() const;
+    /// Where windows say which file they work on, beside it.
+    QString claimsFolder() const;
 
     /// Where the window was and how its panels stood.
     QByteArray windowGeometry() const;

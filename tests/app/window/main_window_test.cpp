@@ -8,6 +8,7 @@
 #include "app/desktop/panels/findings_panel.h"
 #include "app/desktop/panels/parts_drawer.h"
 #include "app/desktop/panels/plan_table_model.h"
+#include "app/desktop/twice_open_bar.h"
 #include "core/files/circuit_file.h"
 #include "tests/app/window/bench.h"
 
@@ -280,6 +281,23 @@ TEST_CASE("a row of the event list brings the cursor there, and the list follows
     CHECK(chart->mark_s() == bench.window.analysis().cursor_s());
     chart->removeMark();
     CHECK_FALSE(chart->mark_s());
+}
+
+TEST_CASE("a second window with the same file says so when it opens it, not when it saves",
+          "[window][files]") {
+    WindowBench bench;
+    const QString path = bench.folder.filePath(QStringLiteral("van.pumpwright"));
+    REQUIRE(QFile::copy(kFirstTry, path));
+    MainWindow other(smallCatalogue(), bench.preferences, std::make_unique<ToldDialogs>());
+    other.show();
+    REQUIRE(bench.window.open(path));
+    auto* bar = other.findChild<TwiceOpenBar*>();
+    CHECK_FALSE(bar->isVisible());
+    REQUIRE(other.open(path));
+    CHECK(bar->isVisible());
+    CHECK_FALSE(bench.window.findChild<TwiceOpenBar*>()->isVisible());
+    REQUIRE(other.openSample(kFirstTry));
+    CHECK_FALSE(bar->isVisible());
 }
 
 TEST_CASE("what is typed into the find field is selected, Return goes on", "[window][find]") {
