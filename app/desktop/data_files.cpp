@@ -53,6 +53,10 @@ fs::path samplesFolder() {
     return dataFolder() / "samples";
 }
 
+fs::path docsFolder() {
+    return dataFolder() / "docs";
+}
+
 std::vector<fs::path> cataloguePaths() {
     std::vector<fs::path> paths{resourcesFolder() / "catalogue" / "parts.json"};
     if (const auto user = userDataFolder()) {

@@ -10,6 +10,8 @@ namespace pumpwright {
 
 std::filesystem::path resourcesFolder();
 std::filesystem::path samplesFolder();
+/// Holds handbook/, checks/ and the pages that they point to.
+std::filesystem::path docsFolder();
 
 /// The program's catalogue, then the user's own where there is one: catalogue.json in the folder "pumpwright"
 /// of $XDG_DATA_HOME, which is ~/.local/share by default.

@@ -40,28 +40,29 @@ bool isElectronic(const Survey& survey, const Branch& branch) {
            survey.features(branch.part).loads[branch.index].sort == LoadSort::Electronic;
 }
 
-/// A branch at one of the load's terminals.
-void add(const Survey& survey, const Branch& load, const Branch& other, bool plusEnd, Residual& residual) {
-    const std::size_t net = plusEnd ? load.fromNet : load.toNet;
-    const std::size_t far = other.fromNet == net ? other.toNet : other.fromNet;
-    const std::vector<bool>& rail = plusEnd ? survey.liveNets() : survey.groundedNets();
+/// A branch at one of the load's terminals that is not on a rail itself.
+void addBridge(const Survey& survey, const Branch& other, std::size_t net, const std::vector<bool>& rail,
+               Residual& residual) {
     if (other.sort == BranchSort::Contact && contactOf(survey, other).semiconductor) {
         residual.leakage_A += contactOf(survey, other).leakage_A;
         residual.over.push_back(other.part);
         return;
     }
-    const double own_S = conductanceOf_S(survey, other, residual.supply_V);
-    if (own_S <= 0) {
-        return;
-    }
-    if (liesAcross(load, other)) {
-        if (plusEnd) {
-            (isElectronic(survey, other) ? residual.drawn_A : residual.shunt_S) +=
-                isElectronic(survey, other) ? own_S * residual.supply_V : own_S;
-        }
-    } else if (rail[far] && !rail[net]) {
+    const std::size_t far = other.fromNet == net ? other.toNet : other.fromNet;
+    const double own_S = rail[far] ? conductanceOf_S(survey, other, residual.supply_V) : 0;
+    if (own_S > 0) {
         residual.bridge_S += own_S;
         residual.over.push_back(other.part);
+    }
+}
+
+/// A branch beside the load.
+void addShunt(const Survey& survey, const Branch& other, Residual& residual) {
+    const double own_S = conductanceOf_S(survey, other, residual.supply_V);
+    if (own_S > 0 && isElectronic(survey, other)) {
+        residual.drawn_A += own_S * residual.supply_V;
+    } else if (own_S > 0) {
+        residual.shunt_S += own_S;
     }
 }
 
@@ -78,14 +79,30 @@ Residual residualOf(const Survey& survey, const LoadPath& path) {
     if (!path.source || controlsOf(survey, path).empty()) {
         return residual;
     }
-    Branch load = survey.branches()[path.branch];
-    load.fromNet = survey.nets().netOf.at({path.part, path.load.from});
-    load.toNet = survey.nets().netOf.at({path.part, path.load.to});
-    for (const bool plusEnd : {true, false}) {
-        for (const std::size_t number : survey.branchesAt(plusEnd ? load.fromNet : load.toNet)) {
+    const Branch& load = survey.branches()[path.branch];
+    const auto [plus, minus] = netsOf(survey, path);
+    const auto others = [&](std::size_t net, const auto& take) {
+        for (const std::size_t number : survey.branchesAt(net)) {
             if (number != path.branch) {
-                add(survey, load, survey.branches()[number], plusEnd, residual);
+                take(survey.branches()[number]);
             }
+        }
+    };
+    // A rail has hundreds of branches, so what lies across the load is looked for at its other end.
+    const bool fewAtPlus = survey.branchesAt(plus).size() <= survey.branchesAt(minus).size();
+    others(fewAtPlus ? plus : minus, [&](const Branch& other) {
+        if (liesAcross(load, other)) {
+            addShunt(survey, other, residual);
+        }
+    });
+    for (const auto& [net, rail] :
+         {std::pair{plus, &survey.liveNets()}, std::pair{minus, &survey.groundedNets()}}) {
+        if (!(*rail)[net]) {
+            others(net, [&, at = net, to = rail](const Branch& other) {
+                if (!liesAcross(load, other)) {
+                    addBridge(survey, other, at, *to, residual);
+                }
+            });
         }
     }
     return residual;

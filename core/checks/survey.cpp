@@ -81,10 +81,8 @@ std::pair<std::size_t, std::size_t> netsOf(const Survey& survey, const LoadPath&
 
 double Survey::supplyVoltage_V() const {
     double strongest = 0;
-    for (const auto& [id, features] : m_features) {
-        if (features.source) {
-            strongest = std::max(strongest, features.source->emf_V);
-        }
+    for (const SourceLeads& leads : m_sources) {
+        strongest = std::max(strongest, features(leads.source.part).source->emf_V);
     }
     constexpr double kUsual_V = 12;
     return strongest > 0 ? strongest : kUsual_V;

@@ -48,10 +48,15 @@ void FindingDetails::buildTexts(QVBoxLayout& column) {
     m_instant = newButton({}, this);
     m_instant->setObjectName(QStringLiteral("showInstant"));
     column.addWidget(m_instant, 0, Qt::AlignLeft);
+    m_page = newButton(tr("Read about this rule"), this);
+    m_page->setObjectName(QStringLiteral("readAboutRule"));
+    m_page->setToolTip(tr("What it looks at, its limit and where that comes from, with examples"));
+    column.addWidget(m_page, 0, Qt::AlignLeft);
     m_remedies = new QWidget(this);
     column.addWidget(m_remedies);
     connect(m_instant, &QPushButton::clicked, this,
             [this] { Q_EMIT instantChosen(m_finding->at_s.value_or(0)); });
+    connect(m_page, &QPushButton::clicked, this, [this] { Q_EMIT pageChosen(shown(m_finding->rule)); });
 }
 
 void FindingDetails::buildWaiverForm(QVBoxLayout& column) {

@@ -25,6 +25,7 @@ public:
 Q_SIGNALS:
     void remedyChosen(const pumpwright::Edit& edit);
     void instantChosen(double time_s);
+    void pageChosen(const QString& rule); ///< the rule's page is to be read
     void waived(const QString& reason, const QString& initials);
     void waiverTakenBack();
 
@@ -44,6 +45,7 @@ private:
     QLabel* m_why;
     QLabel* m_source;
     QPushButton* m_instant;
+    QPushButton* m_page;
     QWidget* m_remedies;
     QLabel* m_waiver;
     QPushButton* m_openWaiver;

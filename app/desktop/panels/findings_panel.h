@@ -13,6 +13,7 @@ class Analysis;
 class Document;
 class FindingDetails;
 class Preferences;
+class RulePage;
 class Selection;
 
 /// The list of findings with the details of the current one. Choosing a finding selects what it is about.
@@ -34,6 +35,7 @@ private:
     void selectSubjects();
     void addWaiver(const QString& reason, const QString& initials);
     void removeWaiver();
+    void showPage(const QString& rule);
     const Finding* current() const;
 
     Document& m_document;
@@ -45,6 +47,7 @@ private:
     QLabel* m_summary;
     QListView* m_list;
     FindingDetails* m_details;
+    RulePage* m_page = nullptr; ///< once one was asked for
 };
 
 } // namespace pumpwright

@@ -7,7 +7,6 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QScrollArea>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -22,21 +21,12 @@ QLabel* newLabel(QWidget* parent) {
     return label;
 }
 
-QWidget* emptyPage(QWidget* parent) {
-    auto* page = newLabel(parent);
-    page->setText(Nameplate::tr("Select a part, a wire or a hose to see and set its values."));
-    page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    page->setContentsMargins(8, 8, 8, 8);
-    return page;
-}
-
 } // namespace
 
 Nameplate::Nameplate(Document& document, Selection& selection, const Preferences& preferences,
                      QWidget* parent)
     : QWidget(parent), m_document(document), m_selection(selection), m_preferences(preferences),
-      m_pages(new QStackedWidget(this)), m_heading(newLabel(this)), m_detail(newLabel(this)),
-      m_formHolder(new QWidget(this)) {
+      m_heading(newLabel(this)), m_detail(newLabel(this)), m_formHolder(new QWidget(this)) {
     QFont bold = m_heading->font();
     bold.setBold(true);
     m_heading->setFont(bold);
@@ -54,11 +44,9 @@ Nameplate::Nameplate(Document& document, Selection& selection, const Preferences
     column->addStretch(1);
     scroll->setWidget(m_formHolder);
 
-    m_pages->addWidget(emptyPage(this));
-    m_pages->addWidget(scroll);
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    outer->addWidget(m_pages);
+    outer->addWidget(scroll);
 
     connect(&document, &Document::changed, this, &Nameplate::refresh);
     connect(&selection, &Selection::changed, this, &Nameplate::refresh);
@@ -94,7 +82,6 @@ void Nameplate::refresh() {
     m_heading->setText(content.heading);
     m_detail->setText(content.detail);
     m_detail->setVisible(!content.detail.isEmpty());
-    m_pages->setCurrentIndex(content.heading.isEmpty() ? 0 : 1);
     if (!same) {
         rebuild(content);
     }

@@ -7,7 +7,6 @@
 
 class QFormLayout;
 class QLabel;
-class QStackedWidget;
 
 namespace pumpwright {
 
@@ -49,7 +48,6 @@ private:
     SelectedObjects m_shown;
     std::vector<Row> m_rows;
     int m_typing = 0; ///< counts stays in a field: edits of one stay merge into one step
-    QStackedWidget* m_pages;
     QLabel* m_heading;
     QLabel* m_detail;
     QWidget* m_form = nullptr;

@@ -82,6 +82,12 @@ NameplateContent hosesContent(const Circuit& circuit, const std::vector<HoseId>&
     return content;
 }
 
+NameplateContent limitsContent(const Circuit& circuit) {
+    return {tr("Limits of this circuit"),
+            tr("Findings are told against these. Select a part, a wire or a hose to see and set its values."),
+            limitFields(circuit)};
+}
+
 } // namespace
 
 NameplateContent nameplateContent(const Circuit& circuit, const SelectedObjects& selected) {
@@ -98,7 +104,7 @@ NameplateContent nameplateContent(const Circuit& circuit, const SelectedObjects&
     if (!wires.empty()) {
         return wiresContent(circuit, wires);
     }
-    return hoses.empty() ? NameplateContent{} : hosesContent(circuit, hoses);
+    return hoses.empty() ? limitsContent(circuit) : hosesContent(circuit, hoses);
 }
 
 } // namespace pumpwright

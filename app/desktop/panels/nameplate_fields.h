@@ -47,12 +47,15 @@ struct NameplateContent {
     std::vector<NameplateField> fields;
 };
 
-/// Empty where nothing is selected or objects of different sorts are.
+/// The limits of the circuit where nothing is selected; no fields where objects of different sorts are.
 NameplateContent nameplateContent(const Circuit& circuit, const SelectedObjects& selected);
 
 /// The fields of parts of one kind, of wires, of hoses.
 std::vector<NameplateField> partFields(const Circuit& circuit, const std::vector<PartId>& parts);
 std::vector<NameplateField> wireFields(const Circuit& circuit, const std::vector<WireId>& wires);
 std::vector<NameplateField> hoseFields(const Circuit& circuit, const std::vector<HoseId>& hoses);
+
+/// What the project's own limits are: what the rules hold the circuit against.
+std::vector<NameplateField> limitFields(const Circuit& circuit);
 
 } // namespace pumpwright

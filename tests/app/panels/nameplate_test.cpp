@@ -188,13 +188,40 @@ TEST_CASE("vacuum is shown in the unit that the user prefers, with the other bes
           Approx(15 * 3386.389).epsilon(1e-5));
 }
 
-TEST_CASE("nothing selected shows what to do, and different kinds say so", "[panels][nameplate]") {
+TEST_CASE("different kinds of parts say so", "[panels][nameplate]") {
     Bench bench;
-    CHECK(bench.nameplate.field(QStringLiteral("area_m2")) == nullptr);
     bench.selection.select({{PartId{"K1"}, PartId{"M1"}}, {}, {}});
     const auto* heading = bench.nameplate.findChild<QLabel*>(QStringLiteral("nameplateHeading"));
     REQUIRE(heading != nullptr);
     CHECK(heading->text() == QStringLiteral("2 parts of different kinds"));
+}
+
+TEST_CASE("with nothing selected the circuit's own limits are set, each in one step that names it",
+          "[panels][nameplate]") {
+    Bench bench;
+    const auto limits = [&]() -> const ProjectLimits& { return bench.document.circuit().limits; };
+    bench.type(bench.quantity("voltageDropShare"), QStringLiteral("3 %"));
+    CHECK(limits().voltageDropShare == Approx(0.03));
+    CHECK(bench.document.undoStack().count() == 1);
+    CHECK(bench.document.undoStack().undoText().contains(QStringLiteral("voltage drop allowed")));
+    CHECK(bench.document.undoStack().undoText().contains(QStringLiteral("3 %")));
+
+    bench.type(bench.quantity("ambient_K"), QStringLiteral("60 °C"));
+    bench.type(bench.quantity("leastBundled"), QStringLiteral("7"));
+    bench.type(bench.quantity("continuousFuseShare"), QStringLiteral("75 %"));
+    bench.type(bench.quantity("lowestSupply_V"), QStringLiteral("9 V"));
+    bench.type(bench.quantity("reservePresses"), QStringLiteral("3"));
+    CHECK(limits().ambient_K == Approx(333.15));
+    CHECK(limits().leastBundled == 7);
+    CHECK(limits().continuousFuseShare == Approx(0.75));
+    CHECK(limits().lowestSupply_V == Approx(9));
+    CHECK(limits().reservePresses == 3);
+    CHECK(bench.nameplate.field(QStringLiteral("parked_s")) != nullptr);
+    CHECK(bench.nameplate.field(QStringLiteral("drivenPerYear_s")) != nullptr);
+    while (bench.document.undoStack().canUndo()) {
+        bench.document.undoStack().undo();
+    }
+    CHECK(limits() == ProjectLimits());
 }
 
 TEST_CASE("Esc takes back what was typed", "[panels][nameplate]") {
