@@ -2,6 +2,7 @@
 
 #include "core/checks/carried_current.h"
 #include "core/checks/net_spread.h"
+#include "core/checks/standing_state.h"
 
 #include <algorithm>
 #include <map>
@@ -13,8 +14,8 @@ namespace {
 /// a contact that feeds something else, is on no way.
 class WayBack {
 public:
-    WayBack(const Survey& survey, bool backwards)
-        : m_survey(survey), m_backwards(backwards),
+    WayBack(const Survey& survey, bool backwards, bool overResistors)
+        : m_survey(survey), m_backwards(backwards), m_overResistors(overResistors),
           m_walls(backwards ? survey.liveNets() : survey.groundedNets()),
           m_otherRail(backwards ? survey.groundedNets() : survey.liveNets()) {}
 
@@ -44,7 +45,9 @@ private:
                 const Branch& branch = m_survey.branches()[number];
                 const std::size_t first = m_backwards ? branch.toNet : branch.fromNet;
                 const std::size_t other = branch.fromNet == net ? branch.toNet : branch.fromNet;
-                if (!conducts(branch) || (branch.oneWay && first != net) || m_otherRail[other]) {
+                const bool passes =
+                    conducts(branch) || (m_overResistors && branch.sort == BranchSort::Passive);
+                if (!passes || (branch.oneWay && first != net) || m_otherRail[other]) {
                     continue;
                 }
                 m_ways.emplace(number, &branch);
@@ -83,6 +86,7 @@ private:
 
     const Survey& m_survey;
     bool m_backwards;
+    bool m_overResistors;
     const std::vector<bool>& m_walls;
     const std::vector<bool>& m_otherRail;
     std::map<std::size_t, const Branch*> m_ways;
@@ -99,8 +103,9 @@ const Command* knownCommand(const Survey& survey, const LoadPath& path) {
 std::set<std::size_t> controlsOf(const Survey& survey, const LoadPath& path) {
     std::set<std::size_t> contacts;
     const auto [from, to] = netsOf(survey, path);
-    WayBack(survey, true).collect(from, contacts);
-    WayBack(survey, false).collect(to, contacts);
+    const bool overResistors = leadsOver(survey, path, BranchSort::Passive);
+    WayBack(survey, true, overResistors).collect(from, contacts);
+    WayBack(survey, false, overResistors).collect(to, contacts);
     return contacts;
 }
 

@@ -4,6 +4,7 @@
 #include "core/checks/net_spread.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace pumpwright {
 namespace {
@@ -11,16 +12,34 @@ namespace {
 /// A relay that commands a relay that commands a relay, and so on.
 constexpr int kLongestCommand = 8;
 
+/// Nets that lie on plus and on minus in a state, over conductors and, if asked, over resistors.
+struct Rails {
+    std::vector<bool> plus;
+    std::vector<bool> minus;
+
+    Rails(const Survey& survey, const std::vector<bool>& shuts, bool overResistors) {
+        const auto passes = [&](const Branch& branch) {
+            return (conducts(branch) || (overResistors && branch.sort == BranchSort::Passive)) &&
+                   (!isOperated(branch) || shuts[survey.numberOf(branch)]);
+        };
+        plus = netsOnPlus(survey, passes);
+        minus = netsOnMinus(survey, passes);
+    }
+};
+
+/// A load that is meant to be fed over a resistor is fed over it.
 std::vector<bool> fedPaths(const Survey& survey, const std::vector<bool>& shuts) {
-    const auto passes = [&](const Branch& branch) {
-        return conducts(branch) && (!isOperated(branch) || shuts[survey.numberOf(branch)]);
-    };
-    const std::vector<bool> plus = netsOnPlus(survey, passes);
-    const std::vector<bool> minus = netsOnMinus(survey, passes);
+    const Rails direct(survey, shuts, false);
+    std::optional<Rails> somehow;
     std::vector<bool> fed;
     for (const LoadPath& path : survey.loadPaths()) {
+        const bool overResistor = leadsOver(survey, path, BranchSort::Passive);
+        if (overResistor && !somehow) {
+            somehow.emplace(survey, shuts, true);
+        }
+        const Rails& rails = overResistor ? *somehow : direct;
         const auto [from, to] = netsOf(survey, path);
-        fed.push_back(path.source && plus[from] && minus[to]);
+        fed.push_back(path.source && rails.plus[from] && rails.minus[to]);
     }
     return fed;
 }
@@ -62,6 +81,15 @@ std::vector<bool> shutContacts(const Survey& survey, const Operation& operation,
 }
 
 } // namespace
+
+bool leadsOver(const Survey& survey, const LoadPath& path, BranchSort sort) {
+    const auto has = [&](const std::vector<LeadStep>& way) {
+        return std::any_of(way.begin(), way.end(), [&](const LeadStep& step) {
+            return step.branch && survey.branches()[*step.branch].sort == sort;
+        });
+    };
+    return has(path.feed) || has(path.back);
+}
 
 StandingState standingState(const Survey& survey, const Operation& operation) {
     StandingState state{std::vector<bool>(survey.loadPaths().size(), false), {}};

@@ -20,6 +20,9 @@ struct StandingState {
     std::vector<bool> shuts; ///< by number of the branch: a contact that is closed
 };
 
+/// Whether a load's way there or back leads over a branch of this sort.
+bool leadsOver(const Survey& survey, const LoadPath& path, BranchSort sort);
+
 /// A timer for single shots has made its shot and is off. Relays that switch themselves off and on for ever
 /// have no such state; a few rounds of following one another decide then.
 StandingState standingState(const Survey& survey, const Operation& operation);

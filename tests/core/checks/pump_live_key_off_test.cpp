@@ -39,3 +39,18 @@ TEST_CASE("a relay's break contact feeds the pump when its coil is off", "[check
     CHECK(findings("pump-live-key-off", builder.build()).empty());
     CHECK(findings("pump-live-key-off", builder.wire("K1.87a", "M1.+").build()).size() == 1);
 }
+
+TEST_CASE("a resistor before the coil changes nothing of what commands the pump",
+          "[checks][pump-live-key-off]") {
+    CircuitBuilder builder = vanVacuumSide();
+    addPumpFeed(builder)
+        .part("resistor", "R5", {{"resistance_ohm", 10}})
+        .part("hand-switch", "S1")
+        .wire("B1.2", "R5.1")
+        .wire("R5.2", "K1.86");
+    CircuitBuilder keyed = builder;
+    CHECK(findings("pump-live-key-off", builder.wire("F1.2", "B1.1").build()).size() == 1);
+    const Circuit behindKey = keyed.wire("F1.2", "S1.1").wire("S1.2", "B1.1").build();
+    CHECK(findings("pump-live-key-off", behindKey).empty());
+    CHECK(findings("pump-dead-key-off", behindKey).size() == 1);
+}
