@@ -1,10 +1,10 @@
 #include "app/console/commands.h"
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/json_text.h"
 #include "core/sheet/breakdown_table.h"
 
 namespace pumpwright {

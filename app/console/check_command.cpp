@@ -1,9 +1,9 @@
 #include "app/console/checked_circuit.h"
 #include "app/console/commands.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/findings_text.h"
 
 #include <fmt/format.h>
 
@@ -14,68 +14,6 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kWords{SignalWord::Danger, SignalWord::Warning, SignalWord::Caution, SignalWord::Notice};
-
-template <class IdType, class Object>
-Json subjectsJson(const std::vector<IdType>& ids, const std::map<IdType, Object>& objects) {
-    Json list = Json::array();
-    for (const IdType& id : ids) {
-        const auto found = objects.find(id);
-        list.push_back(
-            {{"id", id.text}, {"reference", found == objects.end() ? id.text : found->second.reference}});
-    }
-    return list;
-}
-
-Json remediesJson(const Finding& finding) {
-    Json list = Json::array();
-    for (const Remedy& remedy : finding.remedies) {
-        list.push_back({{"text", remedy.text}, {"byProgram", remedy.edit.has_value()}});
-    }
-    return list;
-}
-
-Json findingJson(const Circuit& circuit, const Finding& finding) {
-    Json json{{"rule", finding.rule},
-              {"signalWord", signalWordName(finding.word)},
-              {"title", finding.title},
-              {"parts", subjectsJson(finding.parts, circuit.parts)},
-              {"wires", subjectsJson(finding.wires, circuit.wires)},
-              {"hoses", subjectsJson(finding.hoses, circuit.hoses)},
-              {"what", finding.what},
-              {"value", finding.value},
-              {"limit", finding.limit},
-              {"unit", siUnit(finding.kind)},
-              {"source", finding.source},
-              {"why", finding.why},
-              {"remedies", remediesJson(finding)}};
-    json["at_s"] = finding.at_s ? Json(*finding.at_s) : Json(nullptr);
-    json["waiver"] = finding.waiver
-                         ? Json{{"reason", finding.waiver->reason}, {"initials", finding.waiver->initials}}
-                         : Json(nullptr);
-    return json;
-}
-
-/// Findings with this signal word that nobody accepted.
-std::ptrdiff_t openCount(const std::vector<Finding>& findings, SignalWord word) {
-    return std::ranges::count_if(
-        findings, [&](const Finding& finding) { return finding.word == word && !finding.waiver; });
-}
-
-std::string findingsJson(const Request& request, const CheckedCircuit& checked) {
-    Json json{{"file", request.file}, {"checkSum", circuitCheckSum(checked.circuit)}};
-    json["driveFinished"] = checked.drive->status == DriveStatus::Finished;
-    json["driveMessage"] = checked.drive->message;
-    Json counts = Json::object();
-    for (const SignalWord word : kWords) {
-        counts[std::string(signalWordName(word))] = openCount(checked.findings, word);
-    }
-    json["open"] = counts;
-    json["findings"] = Json::array();
-    for (const Finding& finding : checked.findings) {
-        json["findings"].push_back(findingJson(checked.circuit, finding));
-    }
-    return jsonText(json);
-}
 
 void appendLine(std::string& text, std::string_view label, std::string_view words) {
     constexpr std::string_view kIndent = "                   ";
@@ -122,6 +60,12 @@ std::string findingsText(const CheckedCircuit& checked) {
     return text + closingText(checked);
 }
 
+std::string outputOf(OutputForm form, const CheckedCircuit& checked, const FindingsReport& report) {
+    return form == OutputForm::Json       ? findingsJson(report)
+           : form == OutputForm::Markdown ? findingsMarkdown(report)
+                                          : findingsText(checked);
+}
+
 bool reaches(const std::vector<Finding>& findings, SignalWord mildest) {
     return std::ranges::any_of(
         findings, [&](const Finding& finding) { return !finding.waiver && finding.word <= mildest; });
@@ -135,10 +79,10 @@ Outcome checkCommand(const Request& request) {
         return unreadable(circuit.error());
     }
     const CheckedCircuit checked = checkedCircuit(std::move(*circuit));
+    const FindingsReport report{request.file, checked.circuit, *checked.drive, checked.findings};
     const std::string complaint = driveComplaint(*checked.drive);
     const bool counts = reaches(checked.findings, request.atLeast) || !complaint.empty();
-    return {counts ? ExitStatus::Findings : ExitStatus::Fine,
-            request.form == OutputForm::Json ? findingsJson(request, checked) : findingsText(checked),
+    return {counts ? ExitStatus::Findings : ExitStatus::Fine, outputOf(request.form, checked, report),
             complaint.empty() ? "" : fmt::format("pumpwright: {}\n", complaint)};
 }
 

@@ -43,6 +43,7 @@ struct Texts {
     std::string every = "0.1 s";
     bool json = false;
     bool csv = false;
+    bool markdown = false;
 };
 
 void addForms(CLI::App& command, Texts& texts, bool withCsv) {
@@ -65,11 +66,12 @@ void addChecking(CLI::App& app, Request& request, Texts& texts) {
                      "Mildest signal word that makes the exit status 1: danger, warning, caution, notice")
         ->capture_default_str();
     addForms(*check, texts, false);
+    check->add_flag("--markdown", texts.markdown, "Print Markdown to read or to mail")->excludes("--json");
 
     CLI::App* drive = addCommand(app, request, "drive", "Simulate the drive plan and print what it comes to");
     addForms(*drive, texts, true);
     drive->add_option("--every", texts.every, "Time between two rows of --csv")->capture_default_str();
-    drive->add_option("--png", request.png, "Also write the drive chart to this image file");
+    drive->add_option("--chart", request.chart, "Also write the drive chart to this file: .png or .svg");
 
     CLI::App* compare = addCommand(app, request, "compare", "Print what two circuits say differently");
     compare->add_option("OTHER", request.otherFile, "Circuit file as it is after")->required();
@@ -182,7 +184,10 @@ tl::expected<Request, Outcome> finished(Request request, const CLI::App& app, co
             request.command = command.command;
         }
     }
-    request.form = texts.json ? OutputForm::Json : texts.csv ? OutputForm::Csv : OutputForm::People;
+    request.form = texts.json       ? OutputForm::Json
+                   : texts.csv      ? OutputForm::Csv
+                   : texts.markdown ? OutputForm::Markdown
+                                    : OutputForm::People;
     const auto word = signalWordFrom(texts.atLeast);
     if (!word) {
         return tl::unexpected(badUse(

@@ -1,9 +1,9 @@
 #include "app/console/checked_circuit.h"
 #include "app/console/commands.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/json_text.h"
 #include "core/sheet/comparison.h"
 
 #include <fmt/format.h>

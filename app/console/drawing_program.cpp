@@ -25,7 +25,7 @@ std::filesystem::path drawingProgram() {
 
 bool draws(const Request& request) {
     return request.command == Command::Window || request.command == Command::Sheet ||
-           request.command == Command::Schematic || !request.png.empty();
+           request.command == Command::Schematic || !request.chart.empty();
 }
 
 Outcome becomeDrawingProgram(char** argv) {

@@ -2,6 +2,7 @@
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
 #include "core/files/circuit_file.h"
+#include "core/files/samples_csv.h"
 #include "core/simulate/drive.h"
 
 #include <fmt/format.h>
@@ -15,6 +16,7 @@ std::string driveOutput(const Request& request, const Circuit& circuit, const Dr
         return driveJson(request.file, circuit, drive);
     case OutputForm::Csv:
         return samplesCsv(circuit, drive.recording, request.every_s);
+    case OutputForm::Markdown: // check alone knows it
     case OutputForm::People:
         break;
     }
@@ -37,7 +39,7 @@ Outcome driveCommand(const Request& request, ChartWriter writeChart) {
     }
     const DriveResult drive = simulateDrive(*circuit);
     if (writeChart != nullptr) {
-        if (const Result<void> written = writeChart(request.png, *circuit, drive); !written) {
+        if (const Result<void> written = writeChart(request.chart, *circuit, drive); !written) {
             return unreadable(written.error());
         }
     }

@@ -1,6 +1,6 @@
 #include "app/console/drive_texts.h"
-#include "app/console/json_text.h"
 #include "core/files/circuit_file.h"
+#include "core/files/json_text.h"
 #include "core/study/drive_summary.h"
 
 namespace pumpwright {

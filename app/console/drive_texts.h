@@ -16,7 +16,4 @@ std::string driveJson(const std::string& file, const Circuit& circuit, const Dri
 
 std::string_view statusName(DriveStatus status); ///< "finished", "cancelled", "stopped"
 
-/// A head line, then all channels at times `every_s` apart, in SI units.
-std::string samplesCsv(const Circuit& circuit, const Recording& recording, double every_s);
-
 } // namespace pumpwright

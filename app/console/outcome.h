@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/console/request.h"
+
 #include <string>
 
 namespace pumpwright {
@@ -19,5 +21,9 @@ struct Outcome {
     std::string out; ///< for standard output
     std::string err; ///< for standard error
 };
+
+/// The outcome as a terminal may show it: what is for people holds no control characters, so that no text of
+/// a file steers the terminal. JSON escapes them itself, CSV keeps them.
+Outcome fitForTerminal(Outcome outcome, OutputForm form);
 
 } // namespace pumpwright

@@ -1,9 +1,9 @@
 #include "app/console/commands.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/price_list.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/json_text.h"
 #include "core/sheet/bill.h"
 
 namespace pumpwright {

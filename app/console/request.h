@@ -23,7 +23,7 @@ enum class Command {
     Spread
 };
 
-enum class OutputForm { People, Json, Csv };
+enum class OutputForm { People, Json, Csv, Markdown };
 
 /// What the command line asks for.
 struct Request {
@@ -37,7 +37,7 @@ struct Request {
     std::uint64_t seed = 1;                   ///< spread
     std::uint64_t from = 0;                   ///< spread: number of the first car
     std::size_t count = 200;                  ///< spread: of cars
-    std::string png;                          ///< drive: where the chart goes; empty: nowhere
+    std::string chart;                        ///< drive: where the chart goes; empty: nowhere
     std::string out;                          ///< sheet, schematic: where it goes
     bool faults = true;                       ///< sheet: with the fault-finding table
     std::string paper = "A4";                 ///< sheet: A4, A3 or Letter

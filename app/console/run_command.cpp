@@ -4,7 +4,9 @@
 
 namespace pumpwright {
 
-Outcome runCommand(const Request& request) {
+namespace {
+
+Outcome outcomeOf(const Request& request) {
     switch (request.command) {
     case Command::Check:
         return checkCommand(request);
@@ -31,6 +33,12 @@ Outcome runCommand(const Request& request) {
     }
     assert(false && "these draw");
     return {};
+}
+
+} // namespace
+
+Outcome runCommand(const Request& request) {
+    return fitForTerminal(outcomeOf(request), request.form);
 }
 
 } // namespace pumpwright

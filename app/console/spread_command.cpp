@@ -1,10 +1,11 @@
 #include "app/console/commands.h"
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/csv_text.h"
+#include "core/files/json_text.h"
 #include "core/sheet/spread_tables.h"
 #include "core/study/spread.h"
 
@@ -83,6 +84,7 @@ Outcome spreadCommand(const Request& request) {
         return watch.outcome({ExitStatus::Fine, rows, ""}, request.form);
     case OutputForm::Json:
         return watch.outcome({ExitStatus::Fine, spreadJson(request, *circuit, summary), ""}, request.form);
+    case OutputForm::Markdown: // check alone knows it
     case OutputForm::People:
         break;
     }

@@ -1,7 +1,8 @@
 #include "app/console/text_table.h"
 
+#include "core/files/csv_text.h"
+
 #include <algorithm>
-#include <charconv>
 #include <numeric>
 
 namespace pumpwright {
@@ -48,25 +49,59 @@ std::vector<std::string> linesOf(std::string_view text, std::size_t width) {
     return lines;
 }
 
-std::vector<std::size_t> columnWidths(const SheetTable& table) {
-    std::vector<std::size_t> widths;
-    for (const std::string& head : table.columns) {
-        widths.push_back(characters(head));
+std::size_t longestWord(std::string_view text) {
+    std::size_t longest = 0;
+    while (!text.empty()) {
+        const std::string_view word = text.substr(0, text.find(' '));
+        longest = std::max(longest, characters(word));
+        text.remove_prefix(std::min(text.size(), word.size() + 1));
     }
+    return longest;
+}
+
+struct ColumnWidth {
+    std::size_t width = 0; ///< every cell on one line
+    std::size_t least = 0; ///< no word broken
+};
+
+ColumnWidth widthOf(const SheetTable& table, std::size_t column) {
+    ColumnWidth width{characters(table.columns[column]), longestWord(table.columns[column])};
     for (const Cells& row : table.rows) {
-        for (std::size_t i = 0; i < widths.size(); ++i) {
-            widths[i] = std::max(widths[i], characters(row[i]));
-        }
+        width.width = std::max(width.width, characters(row[column]));
+        width.least = std::max(width.least, longestWord(row[column]));
+    }
+    return width;
+}
+
+/// Takes from the widest column, and from one that can give without breaking a word as long as there is one.
+/// False where none can give.
+bool narrowOne(std::vector<ColumnWidth>& columns) {
+    const auto spare = [](const ColumnWidth& column) {
+        return std::pair(column.width > column.least, column.width);
+    };
+    const auto widest = std::ranges::max_element(columns, {}, spare);
+    if (widest == columns.end() || widest->width <= kNarrowest) {
+        return false;
+    }
+    --widest->width;
+    return true;
+}
+
+std::vector<std::size_t> columnWidths(const SheetTable& table) {
+    std::vector<ColumnWidth> columns;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        columns.push_back(widthOf(table, i));
     }
     const auto total = [&] {
-        return std::accumulate(widths.begin(), widths.end(), kGap * (widths.size() - 1));
+        return std::accumulate(columns.begin(), columns.end(),
+                               kGap * (std::max<std::size_t>(columns.size(), 1) - 1),
+                               [](std::size_t sum, const ColumnWidth& column) { return sum + column.width; });
     };
-    while (!widths.empty() && total() > kTextWidth) {
-        const auto widest = std::ranges::max_element(widths);
-        if (*widest <= kNarrowest) {
-            break;
-        }
-        --*widest;
+    while (total() > kTextWidth && narrowOne(columns)) {
+    }
+    std::vector<std::size_t> widths;
+    for (const ColumnWidth& column : columns) {
+        widths.push_back(column.width);
     }
     return widths;
 }
@@ -98,19 +133,6 @@ std::string rowText(const Cells& cells, const std::vector<std::size_t>& widths,
     return text;
 }
 
-bool isNumber(std::string_view text) {
-    text.remove_prefix(text.starts_with('+') ? 1 : 0);
-    double value = 0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-    return read.ec == std::errc() && read.ptr == text.data() + text.size();
-}
-
-/// A spreadsheet takes a text that begins like this for a formula. An apostrophe before it keeps it a text.
-bool looksLikeFormula(std::string_view text) {
-    return text.size() > 1 && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos &&
-           !isNumber(text);
-}
-
 } // namespace
 
 std::string textTable(const SheetTable& table) {
@@ -120,32 +142,6 @@ std::string textTable(const SheetTable& table) {
         std::string(std::accumulate(widths.begin(), widths.end(), kGap * (widths.size() - 1)), '-') + "\n";
     for (const Cells& row : table.rows) {
         text += rowText(row, widths, table.numeric);
-    }
-    return text;
-}
-
-std::string csvLine(const std::vector<std::string>& cells) {
-    std::string line;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        line += i > 0 ? "," : "";
-        const std::string cell = (looksLikeFormula(cells[i]) ? "'" : "") + cells[i];
-        if (cell.find_first_of(",\"\r\n") == std::string::npos) {
-            line += cell;
-            continue;
-        }
-        line += '"';
-        for (const char c : cell) {
-            line += c == '"' ? std::string("\"\"") : std::string(1, c);
-        }
-        line += '"';
-    }
-    return line + "\n";
-}
-
-std::string csvTable(const SheetTable& table) {
-    std::string text = csvLine(table.columns);
-    for (const Cells& row : table.rows) {
-        text += csvLine(row);
     }
     return text;
 }

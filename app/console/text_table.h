@@ -12,16 +12,12 @@ namespace pumpwright {
 /// Lines of at most this many characters suit terminals and mail.
 inline constexpr std::size_t kTextWidth = 100;
 
-/// Title, head and rows in aligned columns; cells of the widest columns are broken where a line would be
-/// longer than kTextWidth.
+/// Title, head and rows in aligned columns; cells of the widest columns are broken between words where a line
+/// would be longer than kTextWidth, inside words only where nothing else helps.
 std::string textTable(const SheetTable& table);
 
-/// Head line and rows after RFC 4180, with "\n" at the end of each line. A text that a spreadsheet
-/// would take for a formula gets an apostrophe before it; numbers stay as they are.
-std::string csvTable(const SheetTable& table);
 /// The table for people, or as CSV where that is asked for.
 std::string tableInForm(const SheetTable& table, OutputForm form);
-std::string csvLine(const std::vector<std::string>& cells);
 
 /// Text broken at spaces into lines of at most `width` characters, all but the first after `indent`.
 std::string wrapped(std::string_view text, std::size_t width, std::string_view indent);

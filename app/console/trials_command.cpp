@@ -1,11 +1,12 @@
 #include "app/console/commands.h"
 #include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/price_list.h"
 #include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/csv_text.h"
+#include "core/files/json_text.h"
 #include "core/sheet/trial_tables.h"
 
 #include <fmt/format.h>
@@ -102,6 +103,7 @@ std::string output(const Request& request, const Circuit& circuit, const std::ve
         return trialsJson(request, circuit, outcomes, prices);
     case OutputForm::Csv:
         return trialsCsv(outcomes, prices);
+    case OutputForm::Markdown: // check alone knows it
     case OutputForm::People:
         break;
     }

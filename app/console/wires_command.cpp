@@ -1,8 +1,9 @@
 #include "app/console/commands.h"
 #include "app/console/error_text.h"
-#include "app/console/json_text.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
+#include "core/files/csv_text.h"
+#include "core/files/json_text.h"
 #include "core/nets/nets.h"
 #include "core/sheet/protection.h"
 #include "core/units/wire_size.h"
@@ -56,6 +57,22 @@ std::string connectionsJson(const Request& request, const Circuit& circuit) {
     return jsonText(json);
 }
 
+/// A line has no room for terminals in columns of their own: "G1 supply, 30".
+SheetTable withTerminalsJoined(SheetTable table) {
+    constexpr std::size_t kTo = 4;
+    constexpr std::size_t kFrom = 1;
+    for (const std::size_t column : {kTo, kFrom}) {
+        const auto after = static_cast<std::ptrdiff_t>(column + 1);
+        for (auto& row : table.rows) {
+            row[column] += ", " + row[column + 1];
+            row.erase(row.begin() + after);
+        }
+        table.columns.erase(table.columns.begin() + after);
+        table.numeric.erase(table.numeric.begin() + after);
+    }
+    return table;
+}
+
 } // namespace
 
 Outcome wiresCommand(const Request& request) {
@@ -70,7 +87,8 @@ Outcome wiresCommand(const Request& request) {
     if (request.form == OutputForm::Csv) {
         return {ExitStatus::Fine, csvTable(sheet.wires), ""};
     }
-    return {ExitStatus::Fine, textTable(sheet.wires) + "\n" + textTable(sheet.hoses), ""};
+    return {ExitStatus::Fine, textTable(withTerminalsJoined(sheet.wires)) + "\n" + textTable(sheet.hoses),
+            ""};
 }
 
 } // namespace pumpwright

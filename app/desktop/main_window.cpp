@@ -3,8 +3,10 @@
 #include "app/desktop/cautions_bar.h"
 #include "app/desktop/chart/drive_chart.h"
 #include "app/desktop/circuit/circuit_view.h"
+#include "app/desktop/compare_actions.h"
 #include "app/desktop/dialogs.h"
 #include "app/desktop/edit_actions.h"
+#include "app/desktop/export_actions.h"
 #include "app/desktop/file_actions.h"
 #include "app/desktop/find_field.h"
 #include "app/desktop/kept_fit.h"
@@ -49,6 +51,9 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     m_edits = new EditActions(m_document, m_selection, *m_view, this);
     m_sheet = new SheetActions(m_document, m_analysis, *m_dialogs, *this);
     m_sheet->setPrices(priceListOf(catalogue));
+    m_exports = new ExportActions(m_document, m_analysis, *m_dialogs, this);
+    m_exports->setPrices(priceListOf(catalogue));
+    m_compare = new CompareActions(m_document, m_analysis, *m_dialogs, *this);
     buildPanels(catalogue);
     buildFileMenu();
     buildEditMenus();
@@ -153,8 +158,10 @@ void MainWindow::connectParts() {
             m_files->askAndOpenSample(samples.front());
         }
     });
-    connect(m_sheet, &SheetActions::message, this,
-            [this](const QString& text) { statusBar()->showMessage(text, 6000); });
+    const auto show = [this](const QString& text) { statusBar()->showMessage(text, 6000); };
+    connect(m_sheet, &SheetActions::message, this, show);
+    connect(m_exports, &ExportActions::message, this, show);
+    connect(m_compare, &CompareActions::message, this, show);
     connect(&m_document, &Document::fileChanged, this, &MainWindow::updateTitle);
 }
 

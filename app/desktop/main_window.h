@@ -15,13 +15,16 @@ namespace pumpwright {
 
 class CautionsBar;
 class CircuitView;
+class CompareActions;
 class Dialogs;
 class DriveChart;
 class DrivePlanEditor;
 class EditActions;
+class ExportActions;
 class FileActions;
 class FindField;
 class FindingsPanel;
+class HandbookWindow;
 class Nameplate;
 class PartsDrawer;
 class Preferences;
@@ -95,7 +98,10 @@ private:
     FileActions* m_files = nullptr;
     EditActions* m_edits = nullptr;
     SheetActions* m_sheet = nullptr;
-    QList<QDockWidget*> m_panels; ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart, Studies
+    ExportActions* m_exports = nullptr;
+    CompareActions* m_compare = nullptr;
+    HandbookWindow* m_handbook = nullptr; ///< once it was asked for
+    QList<QDockWidget*> m_panels;         ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart, Studies
     bool m_wasShown = false;
 };
 

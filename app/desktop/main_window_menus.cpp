@@ -1,9 +1,13 @@
 #include "app/desktop/cautions_bar.h"
 #include "app/desktop/chart/drive_chart.h"
 #include "app/desktop/circuit/circuit_view.h"
+#include "app/desktop/compare_actions.h"
+#include "app/desktop/data_files.h"
 #include "app/desktop/edit_actions.h"
+#include "app/desktop/export_actions.h"
 #include "app/desktop/file_actions.h"
 #include "app/desktop/find_field.h"
+#include "app/desktop/handbook_window.h"
 #include "app/desktop/icons.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/panels/drive_plan_editor.h"
@@ -38,7 +42,9 @@ void MainWindow::buildFileMenu() {
     menu->addAction(&m_files->saveFile());
     menu->addAction(&m_files->saveFileAs());
     QMenu* write = menu->addMenu(tr("&Export"));
-    write->addActions({&m_sheet->writePdf(), &m_sheet->writeChart(), &m_sheet->writeDrawing()});
+    write->addAction(&m_sheet->writePdf());
+    write->addActions(m_exports->actions());
+    menu->addAction(&m_compare->compare());
     menu->addSeparator();
     menu->addAction(&m_sheet->preview());
     menu->addAction(&m_sheet->print());
@@ -107,6 +113,15 @@ void MainWindow::buildDriveMenu() {
 
 void MainWindow::buildHelpMenu() {
     QMenu* menu = m_menus->addMenu(tr("&Help"));
+    QAction* handbook = menu->addAction(tr("&Handbook"), this, [this] {
+        if (m_handbook == nullptr) {
+            m_handbook = new HandbookWindow(QString::fromStdString(docsFolder().string()), this);
+        }
+        m_handbook->show();
+        m_handbook->raise();
+        m_handbook->activateWindow();
+    });
+    handbook->setShortcut(QKeySequence::HelpContents);
     menu->addAction(tr("&Cautions"), this, [this] {
         m_cautions->show();
         m_cautions->setFocus(Qt::OtherFocusReason);

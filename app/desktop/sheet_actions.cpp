@@ -4,8 +4,7 @@
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/icons.h"
-#include "app/desktop/sheet/circuit_export.h"
-#include "app/desktop/sheet/drive_figure.h"
+#include "app/desktop/sheet_maker.h"
 #include "core/files/circuit_file.h"
 
 #include <QAction>
@@ -14,6 +13,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
+#include <QProgressDialog>
 
 namespace pumpwright {
 
@@ -21,9 +21,7 @@ SheetActions::SheetActions(Document& document, Analysis& analysis, Dialogs& dial
     : QObject(&window), m_document(document), m_analysis(analysis), m_dialogs(dialogs), m_window(window),
       m_preview(new QAction(ownIcon(QStringLiteral("sheet")), tr("Wiring &sheet…"), this)),
       m_print(new QAction(tr("&Print the wiring sheet…"), this)),
-      m_writePdf(new QAction(tr("Wiring sheet as P&DF…"), this)),
-      m_writeChart(new QAction(tr("Drive chart as picture…"), this)),
-      m_writeDrawing(new QAction(tr("Circuit as drawing…"), this)) {
+      m_writePdf(new QAction(tr("&Wiring sheet as PDF…"), this)), m_maker(new SheetMaker(this)) {
     m_preview->setIconText(tr("Sheet"));
     m_preview->setToolTip(tr("See the wiring sheet before it is printed"));
     m_preview->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
@@ -33,45 +31,47 @@ SheetActions::SheetActions(Document& document, Analysis& analysis, Dialogs& dial
     connect(m_print, &QAction::triggered, this,
             [this] { withPaper([this](const SheetPaper& paper) { openPrintDialog(paper); }); });
     connect(m_writePdf, &QAction::triggered, this, &SheetActions::askAndWritePdf);
-    connect(m_writeChart, &QAction::triggered, this,
-            [this] { whenAnalysed([this] { askAndWriteChart(); }); });
-    connect(m_writeDrawing, &QAction::triggered, this, &SheetActions::askAndWriteDrawing);
-}
-
-void SheetActions::whenAnalysed(std::function<void()> act) {
-    if (!m_analysis.isRunning()) {
-        act();
-        return;
-    }
-    Q_EMIT message(tr("Waiting for the drive to be simulated…"));
-    auto* waiting = new QObject(this);
-    connect(&m_analysis, &Analysis::runningChanged, waiting, [waiting, act](bool running) {
-        if (!running) {
-            waiting->deleteLater();
-            act();
-        }
-    });
+    connect(m_maker, &SheetMaker::progress, this, &SheetActions::showProgress);
 }
 
 QString SheetActions::documentName() const {
     return m_document.path().isEmpty() ? tr("Untitled") : QFileInfo(m_document.path()).completeBaseName();
 }
 
-void SheetActions::withPaper(std::function<void(const SheetPaper&)> act) {
-    whenAnalysed([this, act = std::move(act)] {
+void SheetActions::withPaper(const std::function<void(const SheetPaper&)>& act) {
+    if (m_analysis.isRunning()) {
+        Q_EMIT message(tr("Waiting for the drive to be simulated…"));
+    }
+    m_analysis.whenDone(this, [this, act] {
         const Circuit& circuit = m_document.circuit();
         const QString path = m_document.path();
-        SheetPaper paper{circuit,
-                         wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_prices),
-                         m_analysis.drive(), path.isEmpty() ? QString() : QFileInfo(path).fileName(),
-                         QDate::currentDate().toString(Qt::ISODate)};
-        Q_EMIT message(tr("Simulating the commissioning tests for the sheet…"));
-        m_tester.start([this, act, paper = std::move(paper)]() mutable {
-            paper.content = withTests(std::move(paper.content), paper.circuit);
-            QMetaObject::invokeMethod(
-                this, [act, paper = std::move(paper)] { act(paper); }, Qt::QueuedConnection);
-        });
+        Q_EMIT message(tr("Simulating tests and breakdowns for the sheet…"));
+        m_maker->make({circuit,
+                       wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_prices),
+                       m_analysis.drive(), path.isEmpty() ? QString() : QFileInfo(path).fileName(),
+                       QDate::currentDate().toString(Qt::ISODate)},
+                      act);
     });
+}
+
+/// A window beside the work, not in its way: it comes where the breakdowns take longer than a moment.
+void SheetActions::showProgress(int done, int total) {
+    if (m_progress == nullptr) {
+        m_progress = new QProgressDialog(
+            tr("Letting one thing after the other fail, for the fault-finding table of the sheet…"),
+            tr("Go on without that table"), 0, total, &m_window);
+        m_progress->setWindowTitle(tr("Wiring sheet"));
+        m_progress->setMinimumDuration(800);
+        m_progress->setWindowModality(Qt::NonModal);
+        connect(m_progress, &QProgressDialog::canceled, m_maker, &SheetMaker::leaveOutFaults);
+    }
+    if (done < total) {
+        m_progress->setMaximum(total);
+        m_progress->setValue(done);
+    } else {
+        m_progress->deleteLater();
+        m_progress = nullptr;
+    }
 }
 
 void SheetActions::openPreview(const SheetPaper& paper) {
@@ -118,31 +118,6 @@ void SheetActions::askAndWritePdf() {
                               documentName() + QStringLiteral(".pdf")});
     if (!path.isEmpty()) {
         withPaper([this, path](const SheetPaper& paper) { report(writeSheetPdf(path, paper), path); });
-    }
-}
-
-void SheetActions::askAndWriteChart() {
-    const QString path =
-        m_dialogs.pathToSave({tr("Write the drive chart"), tr("Pictures (*.png)"), QStringLiteral("png"),
-                              documentName() + QStringLiteral(".png")});
-    if (path.isEmpty()) {
-        return;
-    }
-    if (!m_analysis.drive()) {
-        m_dialogs.showError(
-            tr("There is no drive chart to write."),
-            {ErrorCode::FileUnwritable, tr("The circuit was not simulated yet.").toStdString(), {}});
-        return;
-    }
-    report(writeDriveChartPng(path, *m_analysis.drive(), m_document.circuit()), path);
-}
-
-void SheetActions::askAndWriteDrawing() {
-    const QString path =
-        m_dialogs.pathToSave({tr("Write the circuit"), tr("Drawings (*.svg *.png *.pdf)"),
-                              QStringLiteral("svg"), documentName() + QStringLiteral(".svg")});
-    if (!path.isEmpty()) {
-        report(writeCircuitDrawing(path, m_document.circuit()), path);
     }
 }
 

@@ -3,11 +3,11 @@
 #include "app/desktop/sheet/sheet_paper.h"
 
 #include <QObject>
-#include <QThreadPool>
 
 #include <functional>
 
 class QAction;
+class QProgressDialog;
 class QWidget;
 
 namespace pumpwright {
@@ -15,9 +15,10 @@ namespace pumpwright {
 class Analysis;
 class Dialogs;
 class Document;
+class SheetMaker;
 
-/// The wiring sheet on the screen, on paper and as PDF; drive chart and circuit as pictures. All of them wait
-/// for findings and drive of the circuit as it stands: a sheet never shows old ones.
+/// The wiring sheet on the screen, on paper and as PDF. It waits for findings and drive of the circuit as it
+/// stands: a sheet never shows old ones.
 class SheetActions final : public QObject {
     Q_OBJECT
 
@@ -30,24 +31,19 @@ public:
     QAction& preview() { return *m_preview; }
     QAction& print() { return *m_print; }
     QAction& writePdf() { return *m_writePdf; }
-    QAction& writeChart() { return *m_writeChart; }
-    QAction& writeDrawing() { return *m_writeDrawing; }
 
 Q_SIGNALS:
     /// For the status line: what is waited for, what was written.
     void message(const QString& text);
 
 private:
-    void whenAnalysed(std::function<void()> act);
-    /// Simulates the commissioning tests on another thread, then hands over the sheet of the circuit as it
-    /// was.
-    void withPaper(std::function<void(const SheetPaper&)> act);
+    /// Hands over the sheet of the circuit as it was, when it is made.
+    void withPaper(const std::function<void(const SheetPaper&)>& act);
+    void showProgress(int done, int total);
     QString documentName() const;
     void openPreview(const SheetPaper& paper);
     void openPrintDialog(const SheetPaper& paper);
     void askAndWritePdf();
-    void askAndWriteChart();
-    void askAndWriteDrawing();
     void report(const Result<void>& written, const QString& path);
 
     Document& m_document;
@@ -58,9 +54,8 @@ private:
     QAction* m_preview;
     QAction* m_print;
     QAction* m_writePdf;
-    QAction* m_writeChart;
-    QAction* m_writeDrawing;
-    QThreadPool m_tester; ///< last, so that it ends first
+    SheetMaker* m_maker;
+    QProgressDialog* m_progress = nullptr; ///< while breakdowns are simulated
 };
 
 } // namespace pumpwright

@@ -8,7 +8,7 @@ namespace {
 
 Result<void> writeChart(const std::string& path, const Circuit& circuit, const DriveResult& drive) {
     const Offscreen offscreen;
-    return writeDriveChartPng(QString::fromStdString(path), drive, circuit);
+    return writeDriveChart(QString::fromStdString(path), drive, circuit);
 }
 
 } // namespace

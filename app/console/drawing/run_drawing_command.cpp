@@ -4,7 +4,9 @@
 
 namespace pumpwright {
 
-Outcome runDrawingCommand(const Request& request) {
+namespace {
+
+Outcome outcomeOf(const Request& request) {
     if (request.command == Command::Sheet) {
         return sheetCommand(request);
     }
@@ -13,6 +15,12 @@ Outcome runDrawingCommand(const Request& request) {
     }
     assert(request.command == Command::Drive);
     return driveChartCommand(request);
+}
+
+} // namespace
+
+Outcome runDrawingCommand(const Request& request) {
+    return fitForTerminal(outcomeOf(request), request.form);
 }
 
 } // namespace pumpwright

@@ -2,6 +2,7 @@
 
 #include "app/desktop/circuit/geometry.h"
 #include "app/desktop/circuit/line_surgery.h"
+#include "app/desktop/shown_text.h"
 #include "core/parts/part_kind.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,7 @@ template <class Id, class Object>
 void addReferences(const std::map<Id, Object>& objects, const std::set<Id>& ids, QStringList& references) {
     for (const Id& id : ids) {
         if (const auto found = objects.find(id); found != objects.end()) {
-            references << QString::fromStdString(found->second.reference);
+            references << shown(found->second.reference);
         }
     }
 }

@@ -33,7 +33,12 @@ double smallestTextHeight() {
 
 void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style,
                   double textScale) {
-    const CircuitLayout layout = layoutOf(circuit);
+    paintLaidOut(painter, circuit, withTextScale(layoutOf(circuit), circuit, textScale), target, style,
+                 textScale);
+}
+
+void paintLaidOut(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout,
+                  const QRectF& target, PaintStyle style, double textScale) {
     const QRectF bounds = layout.bounds();
     if (bounds.isEmpty() || target.isEmpty()) {
         return;
@@ -45,7 +50,7 @@ void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& targe
     painter.scale(scale, scale);
     painter.translate(-bounds.center());
     CircuitDrawing drawing(paletteOf(style), textScale);
-    drawing.drawAll(painter, circuit, layout);
+    drawing.drawAll(painter, circuit, layout, painter.hasClipping() ? painter.clipBoundingRect() : bounds);
     painter.restore();
 }
 

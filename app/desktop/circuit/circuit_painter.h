@@ -1,8 +1,6 @@
 #pragma once
 
-#include "core/circuit/circuit.h"
-
-#include <QRectF>
+#include "app/desktop/circuit/layout.h"
 
 class QPainter;
 
@@ -23,5 +21,11 @@ double smallestTextHeight();
 /// paper on which it would be too small.
 void paintCircuit(QPainter& painter, const Circuit& circuit, const QRectF& target, PaintStyle style,
                   double textScale = 1);
+
+/// The same for a circuit that is laid out already, with this text scale (0: without texts); for
+/// many pages of one circuit.
+/// Leaves out what lies outside the painter's clip.
+void paintLaidOut(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout,
+                  const QRectF& target, PaintStyle style, double textScale);
 
 } // namespace pumpwright

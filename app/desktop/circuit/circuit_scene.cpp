@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/circuit_scene.h"
 
 #include "app/desktop/document/analysis.h"
+#include "app/desktop/shown_text.h"
 
 #include <QLineF>
 
@@ -281,9 +282,8 @@ SelectedObjects CircuitScene::objectsIn(const QRectF& area) const {
 
 QString connectionText(const Circuit& circuit, const CircuitScene::Caught& caught) {
     const auto part = circuit.parts.find(caught.end.part);
-    const QString reference =
-        part == circuit.parts.end() ? QString() : QString::fromStdString(part->second.reference);
-    const QString text = reference + QStringLiteral(": ") + QString::fromStdString(caught.end.terminal);
+    const QString reference = part == circuit.parts.end() ? QString() : shown(part->second.reference);
+    const QString text = reference + QStringLiteral(": ") + shown(caught.end.terminal);
     return caught.point.meaning.isEmpty() ? text : text + QStringLiteral(", ") + caught.point.meaning;
 }
 

@@ -60,18 +60,18 @@ void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, con
         painter.setBrush(wash);
         painter.drawRoundedRect(picture.body.adjusted(-4, -4, 4, 4), 5, 5);
     }
-    m_symbols.draw(painter, picture.part, {live.closed, live.energised});
-    drawTexts(painter, picture);
+    const SymbolState state{live.closed, live.energised};
+    if (m_textScale > 0) {
+        // On the screen the symbols' own letters stay as they are drawn.
+        const double least = m_textScale > 1 ? kSmallTextHeight * m_textScale : 0;
+        m_symbols.draw(painter, picture.part, state, least);
+        drawTexts(painter, picture);
+    } else {
+        m_symbols.drawLines(painter, picture.part, state);
+    }
     if (!live.reading.isEmpty()) {
         drawReading(painter, picture, live);
     }
-}
-
-QFont CircuitDrawing::scaledFont(TextRole role) const {
-    QFont font = textFont(role);
-    const auto least = static_cast<int>(std::ceil(kSmallTextHeight * m_textScale));
-    font.setPixelSize(std::max(font.pixelSize(), least));
-    return font;
 }
 
 void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture) const {
@@ -79,7 +79,7 @@ void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture) co
         return;
     }
     for (const PartText& text : picture.texts) {
-        painter.setFont(scaledFont(text.role));
+        painter.setFont(textFont(text.role, m_textScale));
         painter.setPen(roleColour(m_palette, text.role));
         painter.drawText(text.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, text.text);
     }
@@ -160,7 +160,7 @@ void CircuitDrawing::drawHose(QPainter& painter, const LinePicture& picture, Emp
 }
 
 void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) const {
-    if (picture.label.isEmpty() || !isReadable(painter, kSmallTextHeight)) {
+    if (m_textScale <= 0 || picture.label.isEmpty() || !isReadable(painter, kSmallTextHeight)) {
         return;
     }
     painter.save();
@@ -168,7 +168,7 @@ void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) co
     if (!picture.labelUpright) {
         painter.rotate(-90);
     }
-    painter.setFont(scaledFont(TextRole::Number));
+    painter.setFont(textFont(TextRole::Number, m_textScale));
     painter.setPen(m_palette.quietText);
     painter.drawText(QRectF(-200, -10, 400, 20), Qt::AlignCenter, picture.label);
     painter.restore();
@@ -223,23 +223,32 @@ void CircuitDrawing::drawMark(QPainter& painter, const QPointF& at, SignalWord w
     painter.drawText(QRectF(at - QPointF(10, 6), QSizeF(20, 14)), Qt::AlignCenter, mark.letter);
 }
 
-void CircuitDrawing::drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout) {
+void CircuitDrawing::drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout,
+                             const QRectF& seen) {
     const LiveState rest = restState(circuit);
     for (const auto& [id, picture] : layout.hoses) {
-        drawHose(painter, picture, Emphasis::None);
+        if (picture.extent.intersects(seen)) {
+            drawHose(painter, picture, Emphasis::None);
+        }
     }
     for (const auto& [id, picture] : layout.wires) {
-        drawWire(painter, picture, circuit.wires.at(id), {}, Emphasis::None);
+        if (picture.extent.intersects(seen)) {
+            drawWire(painter, picture, circuit.wires.at(id), {}, Emphasis::None);
+        }
     }
     for (const auto& [id, picture] : layout.parts) {
-        painter.save();
-        painter.translate(picture.origin());
-        drawPart(painter, picture, rest.parts.at(id), Emphasis::None);
-        drawEnds(painter, picture, layout.linesAt(picture));
-        painter.restore();
+        if (picture.extent.translated(picture.origin()).intersects(seen)) {
+            painter.save();
+            painter.translate(picture.origin());
+            drawPart(painter, picture, rest.parts.at(id), Emphasis::None);
+            drawEnds(painter, picture, layout.linesAt(picture));
+            painter.restore();
+        }
     }
     for (const auto& [id, picture] : layout.wires) {
-        drawLabel(painter, picture);
+        if (picture.extent.intersects(seen)) {
+            drawLabel(painter, picture);
+        }
     }
 }
 

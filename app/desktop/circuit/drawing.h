@@ -16,6 +16,7 @@ enum class Emphasis { None, Hovered, Selected };
 /// Draws parts and lines in one palette; scene items, print and clipboard share it.
 class CircuitDrawing {
 public:
+    /// `textScale` as for textFont(); 0 draws no texts at all.
     explicit CircuitDrawing(const Palette& palette, double textScale = 1)
         : m_palette(palette), m_symbols(palette), m_textScale(textScale) {}
 
@@ -36,10 +37,10 @@ public:
     /// A mark with the letter of a finding's signal word.
     void drawMark(QPainter& painter, const QPointF& at, SignalWord word) const;
 
-    void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout);
+    /// All that touches `seen`, in scene coordinates.
+    void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout, const QRectF& seen);
 
 private:
-    QFont scaledFont(TextRole role) const;
     void drawTexts(QPainter& painter, const PartPicture& picture) const;
     void drawReading(QPainter& painter, const PartPicture& picture, const PartLive& live) const;
 

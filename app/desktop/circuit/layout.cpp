@@ -1,9 +1,9 @@
 #include "app/desktop/circuit/layout.h"
 
+#include "app/desktop/circuit/label_search.h"
 #include "app/desktop/circuit/route_field.h"
+#include "app/desktop/shown_text.h"
 #include "core/units/quantity_kind.h"
-
-#include <QFontMetricsF>
 
 #include <algorithm>
 #include <cmath>
@@ -16,14 +16,6 @@ constexpr int kMargin = 16; ///< steps round the parts that lines may use
 
 bool inReadingOrder(GridPoint a, GridPoint b) {
     return a.y != b.y ? a.y < b.y : a.x < b.x;
-}
-
-/// The steps whose grid points a rectangle covers.
-QRect coveredSteps(const QRectF& scene) {
-    return {QPoint(static_cast<int>(std::ceil(scene.left() / kStep - 0.01)),
-                   static_cast<int>(std::ceil(scene.top() / kStep - 0.01))),
-            QPoint(static_cast<int>(std::floor(scene.right() / kStep + 0.01)),
-                   static_cast<int>(std::floor(scene.bottom() / kStep + 0.01)))};
 }
 
 RouteEnd routeEnd(const ConnectionPoint& point) {
@@ -94,6 +86,10 @@ void addJobs(const CircuitLayout& layout, const Lines& lines, Pictures& pictures
     }
 }
 
+QRectF extentOf(const QPolygonF& path) {
+    return path.boundingRect().adjusted(-8, -8, 8, 8);
+}
+
 /// Middle and direction of the longest straight stretch.
 void findMiddle(LinePicture& picture) {
     double longest = -1;
@@ -109,89 +105,24 @@ void findMiddle(LinePicture& picture) {
     }
 }
 
-/// A text on a line, and how badly it stands there.
-struct LabelPlace {
-    QString text;
-    QPointF at;
-    bool upright = true;
-    double width = 0;
-    int score = std::numeric_limits<int>::max();
-};
-
-/// Looks along the stretches of a line for the best place of a text.
-class LabelSearch {
-public:
-    LabelSearch(const RouteField& field, const QPolygonF& path) : m_field(field), m_path(path) {}
-
-    LabelPlace placeFor(const QString& text) {
-        m_best = {};
-        m_best.text = text;
-        m_best.width = QFontMetricsF(textFont(TextRole::Number)).horizontalAdvance(text) + 4;
-        for (int i = 0; i + 1 < m_path.size(); ++i) {
-            tryStretch(m_path[i], m_path[i + 1]);
-        }
-        return m_best;
-    }
-
-private:
-    void tryStretch(const QPointF& from, const QPointF& to) {
-        const QPointF stretch = to - from;
-        const double length = std::abs(stretch.x()) + std::abs(stretch.y());
-        const int shortage = static_cast<int>(std::ceil(std::max(0.0, m_best.width - length) / 2));
-        for (const double share : {0.5, 0.25, 0.75}) {
-            tryPlace(from + share * stretch, std::abs(stretch.x()) > std::abs(stretch.y()),
-                     shortage + (share == 0.5 ? 0 : 1));
+/// A label on each wire: the fullest text that stands well.
+void placeLabels(CircuitLayout& layout, const Circuit& circuit, const RouteField& field, double textScale) {
+    LabelSearch search(field, textScale);
+    for (const auto& [id, picture] : layout.parts) {
+        for (const PartText& text : picture.texts) {
+            search.addText(text.rect.translated(picture.origin()));
         }
     }
-
-    void tryPlace(const QPointF& on, bool across, int handicap) {
-        constexpr double kOff = 11; ///< middle of the text from the middle of the line
-        const QPointF at = across ? on - QPointF(0, kOff) : on - QPointF(kOff, 0);
-        const QSizeF size = across ? QSizeF(m_best.width, kStep) : QSizeF(kStep, m_best.width);
-        const QRectF rect(at - QPointF(size.width() / 2, size.height() / 2), size);
-        const int score = handicap + m_field.crowding(coveredSteps(rect), across);
-        if (score < m_best.score) {
-            m_best.score = score;
-            m_best.at = at;
-            m_best.upright = across;
-        }
+    for (auto& [id, picture] : layout.wires) {
+        const Wire& wire = circuit.wires.at(id);
+        const QString reference = shown(wire.reference);
+        const LabelPlace place =
+            search.placed(picture.path, {wireLabel(wire), reference + u' ' + shown(wire.colour), reference});
+        picture.label = place.text;
+        picture.labelAt = place.rect.center();
+        picture.labelUpright = place.upright;
+        picture.extent |= place.rect;
     }
-
-    const RouteField& m_field;
-    const QPolygonF& m_path;
-    LabelPlace m_best;
-};
-
-QRectF labelRect(const LabelPlace& place) {
-    const QSizeF size = place.upright ? QSizeF(place.width, 14) : QSizeF(14, place.width);
-    return {place.at - QPointF(size.width() / 2, size.height() / 2), size};
-}
-
-/// The fullest of the texts, given from full to short, that stands well; else the one that stands best.
-LabelPlace bestLabel(LabelSearch& search, const QStringList& texts) {
-    constexpr int kGoodScore = 8;
-    LabelPlace best;
-    for (const QString& text : texts) {
-        const LabelPlace place = search.placeFor(text);
-        if (place.score < best.score) {
-            best = place;
-        }
-        if (best.score <= kGoodScore) {
-            break;
-        }
-    }
-    return best;
-}
-
-void placeLabel(LinePicture& picture, const QStringList& texts, RouteField& field) {
-    LabelSearch search(field, picture.path);
-    const LabelPlace place = bestLabel(search, texts);
-    picture.label = place.text;
-    picture.labelAt = place.at;
-    picture.labelUpright = place.upright;
-    const QRectF rect = labelRect(place);
-    field.addText(coveredSteps(rect.adjusted(-4, -4, 4, 4)));
-    picture.extent |= rect;
 }
 
 void countEnds(CircuitLayout& layout, const std::vector<Job>& jobs) {
@@ -211,16 +142,10 @@ void layLines(CircuitLayout& layout, const Circuit& circuit) {
         job.picture->corners = field.path(routeEnd(*job.from), routeEnd(*job.to), *job.bends);
         field.addPath(job.picture->corners);
         job.picture->path = scenePath(job.picture->corners);
-        job.picture->extent = job.picture->path.boundingRect().adjusted(-8, -8, 8, 8);
+        job.picture->extent = extentOf(job.picture->path);
         findMiddle(*job.picture);
     }
-    for (auto& [id, picture] : layout.wires) {
-        const Wire& wire = circuit.wires.at(id);
-        const QString reference = QString::fromStdString(wire.reference);
-        placeLabel(picture,
-                   {wireLabel(wire), reference + u' ' + QString::fromStdString(wire.colour), reference},
-                   field);
-    }
+    placeLabels(layout, circuit, field, 1);
     countEnds(layout, jobs);
 }
 
@@ -266,6 +191,22 @@ CircuitLayout layoutOf(const Circuit& circuit, CircuitLayout before) {
     return layout;
 }
 
+CircuitLayout withTextScale(CircuitLayout layout, const Circuit& circuit, double textScale) {
+    for (auto& [id, picture] : layout.parts) {
+        picture = pictureOf(picture.part, textScale);
+    }
+    RouteField field = fieldOf(layout, fieldArea(layout));
+    for (const auto& [id, picture] : layout.hoses) {
+        field.addPath(picture.corners);
+    }
+    for (auto& [id, picture] : layout.wires) {
+        field.addPath(picture.corners);
+        picture.extent = extentOf(picture.path);
+    }
+    placeLabels(layout, circuit, field, textScale);
+    return layout;
+}
+
 std::vector<GridPoint> proposedPath(const CircuitLayout& layout, const ConnectionPoint& from,
                                     const ConnectionPoint& to, const std::vector<GridPoint>& bends) {
     QRect area = fieldArea(layout);
@@ -291,8 +232,8 @@ QPolygonF scenePath(const std::vector<GridPoint>& corners) {
 }
 
 QString wireLabel(const Wire& wire) {
-    return QString::fromStdString(wire.reference + " " + wire.colour + " " +
-                                  formatQuantity(wire.area_m2, QuantityKind::WireArea));
+    return shown(wire.reference + " " + wire.colour + " " +
+                 formatQuantity(wire.area_m2, QuantityKind::WireArea));
 }
 
 } // namespace pumpwright

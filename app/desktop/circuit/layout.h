@@ -39,6 +39,9 @@ struct CircuitLayout {
 
 CircuitLayout layoutOf(const Circuit& circuit);
 
+/// The same lines with texts enlarged for paper: `textScale` as for textFont().
+CircuitLayout withTextScale(CircuitLayout layout, const Circuit& circuit, double textScale);
+
 /// The same, taking from `before` the pictures of the parts that have not changed since.
 CircuitLayout layoutOf(const Circuit& circuit, CircuitLayout before);
 

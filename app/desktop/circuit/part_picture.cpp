@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/part_picture.h"
 
 #include "app/desktop/circuit/symbols.h"
+#include "app/desktop/shown_text.h"
 #include "core/parts/part_kind.h"
 
 #include <QFontMetricsF>
@@ -53,7 +54,7 @@ void addPoints(PartPicture& picture, const QRectF& bounds, const std::vector<Ter
     for (const TerminalSpec& spec : specs) {
         ConnectionPoint point;
         point.name = spec.name;
-        point.meaning = QString::fromStdString(spec.meaning);
+        point.meaning = shown(spec.meaning);
         point.at = picture.part.at + turned(picture.part, spec.at);
         point.exit = turnedSide(picture.part, nearestSide(bounds, scenePoint(spec.at)));
         point.freeExit = bounds.width() < kStep && bounds.height() < kStep;
@@ -62,16 +63,18 @@ void addPoints(PartPicture& picture, const QRectF& bounds, const std::vector<Ter
     }
 }
 
-double textWidth(const QString& text, TextRole role) {
-    return std::ceil(QFontMetricsF(textFont(role)).horizontalAdvance(text)) + 1;
-}
+/// Sizes of texts, at the scale at which they are drawn.
+struct TextSizes {
+    double scale = 1;
 
-double textHeight(TextRole role) {
-    return QFontMetricsF(textFont(role)).height();
-}
+    double width(const QString& text, TextRole role) const {
+        return std::ceil(QFontMetricsF(textFont(role, scale)).horizontalAdvance(text)) + 1;
+    }
+    double height(TextRole role) const { return QFontMetricsF(textFont(role, scale)).height(); }
+};
 
 QString shortNote(const std::string& label) {
-    const QString note = QString::fromStdString(label).simplified();
+    const QString note = shown(label).simplified();
     return note.size() <= kLongestNote ? note : note.left(kLongestNote - 1) + QChar(0x2026);
 }
 
@@ -90,19 +93,18 @@ QRectF numberRect(const QPointF& at, Side exit, double width, double height) {
     return {at.x() - width - 0.5, at.y() - height - 1.5, width, height};
 }
 
-void addTerminalNumbers(PartPicture& picture) {
+void addTerminalNumbers(PartPicture& picture, const TextSizes& sizes) {
     const Symbol* symbol = findSymbol(picture.part.kind);
     if (!symbol || !symbol->numbersTerminals) {
         return;
     }
     for (const ConnectionPoint& point : picture.points) {
         if (!point.isPort) {
-            const QString text =
-                point.name == "-" ? QString(QChar(0x2212)) : QString::fromStdString(point.name);
+            const QString text = point.name == "-" ? QString(QChar(0x2212)) : shown(point.name);
             const QPointF at = scenePoint(point.at) - picture.origin();
-            picture.texts.push_back(
-                {numberRect(at, point.exit, textWidth(text, TextRole::Number), textHeight(TextRole::Number)),
-                 text, TextRole::Number});
+            picture.texts.push_back({numberRect(at, point.exit, sizes.width(text, TextRole::Number),
+                                                sizes.height(TextRole::Number)),
+                                     text, TextRole::Number});
         }
     }
 }
@@ -116,7 +118,7 @@ std::vector<Line> labelLines(const Part& part) {
     std::vector<Line> lines;
     const Symbol* symbol = findSymbol(part.kind);
     if (part.kind != "splice" && symbol) {
-        lines.push_back({QString::fromStdString(part.reference), TextRole::Reference});
+        lines.push_back({shown(part.reference), TextRole::Reference});
     }
     lines.push_back({mainValueText(part), TextRole::Value});
     lines.push_back({shortNote(part.label), TextRole::Note});
@@ -127,36 +129,37 @@ std::vector<Line> labelLines(const Part& part) {
 }
 
 /// Beside the symbol, lines below each other, in the middle of its height or at its top where a lead leaves.
-void addLabelsBeside(PartPicture& picture, const std::vector<Line>& lines, bool toTheRight) {
+void addLabelsBeside(PartPicture& picture, const std::vector<Line>& lines, const TextSizes& sizes,
+                     bool toTheRight) {
     double height = 0;
     for (const Line& line : lines) {
-        height += textHeight(line.role);
+        height += sizes.height(line.role);
     }
     double top = picture.body.center().y() - height / 2;
     for (const Line& line : lines) {
-        const double width = textWidth(line.text, line.role);
+        const double width = sizes.width(line.text, line.role);
         const double left = toTheRight ? picture.body.right() + kGap : picture.body.left() - kGap - width;
-        picture.texts.push_back({{left, top, width, textHeight(line.role)}, line.text, line.role});
-        top += textHeight(line.role);
+        picture.texts.push_back({{left, top, width, sizes.height(line.role)}, line.text, line.role});
+        top += sizes.height(line.role);
     }
 }
 
 /// Above or below: reference and value in one line, the note in the line further out.
-void addLabelsOver(PartPicture& picture, const std::vector<Line>& lines, bool above) {
+void addLabelsOver(PartPicture& picture, const std::vector<Line>& lines, const TextSizes& sizes, bool above) {
     constexpr double kBetween = 5;
     double width = -kBetween;
     for (const Line& line : lines) {
-        width += line.role == TextRole::Note ? 0 : textWidth(line.text, line.role) + kBetween;
+        width += line.role == TextRole::Note ? 0 : sizes.width(line.text, line.role) + kBetween;
     }
-    const double rowHeight = textHeight(TextRole::Reference);
+    const double rowHeight = sizes.height(TextRole::Reference);
     const double row = above ? picture.body.top() - rowHeight - 2 : picture.body.bottom() + 2;
-    const double outerRow = above ? row - textHeight(TextRole::Note) : row + rowHeight;
+    const double outerRow = above ? row - sizes.height(TextRole::Note) : row + rowHeight;
     double left = picture.body.center().x() - width / 2;
     for (const Line& line : lines) {
-        const double own = textWidth(line.text, line.role);
+        const double own = sizes.width(line.text, line.role);
         if (line.role == TextRole::Note) {
             picture.texts.push_back(
-                {{picture.body.center().x() - own / 2, outerRow, own, textHeight(line.role)},
+                {{picture.body.center().x() - own / 2, outerRow, own, sizes.height(line.role)},
                  line.text,
                  line.role});
         } else {
@@ -185,16 +188,16 @@ bool hasPointOn(const PartPicture& picture, Side side) {
                        [&](const ConnectionPoint& point) { return !point.freeExit && point.exit == side; });
 }
 
-void addLabels(PartPicture& picture) {
+void addLabels(PartPicture& picture, const TextSizes& sizes) {
     const std::vector<Line> lines = labelLines(picture.part);
     if (!hasPointOn(picture, Side::Right)) {
-        addLabelsBeside(picture, lines, true);
+        addLabelsBeside(picture, lines, sizes, true);
     } else if (!hasPointOn(picture, Side::Up)) {
-        addLabelsOver(picture, lines, true);
+        addLabelsOver(picture, lines, sizes, true);
     } else if (!hasPointOn(picture, Side::Down)) {
-        addLabelsOver(picture, lines, false);
+        addLabelsOver(picture, lines, sizes, false);
     } else {
-        addLabelsBeside(picture, lines, hasPointOn(picture, Side::Left));
+        addLabelsBeside(picture, lines, sizes, hasPointOn(picture, Side::Left));
     }
 }
 
@@ -206,7 +209,8 @@ const ConnectionPoint* PartPicture::point(const std::string& name) const {
     return found == points.end() ? nullptr : &*found;
 }
 
-PartPicture pictureOf(const Part& part) {
+PartPicture pictureOf(const Part& part, double textScale) {
+    const TextSizes sizes{textScale};
     const PartKind& kind = kindOf(part);
     std::vector<TerminalSpec> all = kind.terminals(part);
     const std::vector<PortSpec> ports = kind.ports(part);
@@ -218,8 +222,8 @@ PartPicture pictureOf(const Part& part) {
     picture.body = turning(part).mapRect(bounds);
     addPoints(picture, bounds, kind.terminals(part), false);
     addPoints(picture, bounds, ports, true);
-    addTerminalNumbers(picture);
-    addLabels(picture);
+    addTerminalNumbers(picture, sizes);
+    addLabels(picture, sizes);
     placeMark(picture);
     picture.extent = picture.body;
     for (const PartText& text : picture.texts) {
@@ -228,7 +232,7 @@ PartPicture pictureOf(const Part& part) {
     return picture;
 }
 
-QFont textFont(TextRole role) {
+QFont textFont(TextRole role, double scale) {
     QFont font;
     font.setStyleHint(QFont::SansSerif);
     switch (role) {
@@ -244,6 +248,8 @@ QFont textFont(TextRole role) {
         font.setPixelSize(kSmallTextHeight);
         break;
     }
+    const auto least = static_cast<int>(std::ceil(kSmallTextHeight * scale));
+    font.setPixelSize(std::max(font.pixelSize(), least));
     return font;
 }
 

@@ -49,10 +49,11 @@ struct PartPicture {
     const ConnectionPoint* point(const std::string& name) const;
 };
 
-PartPicture pictureOf(const Part& part);
+/// `textScale` as for textFont().
+PartPicture pictureOf(const Part& part, double textScale = 1);
 
-/// Font of a text role, sized in scene units.
-QFont textFont(TextRole role);
+/// Font of a text role, sized in scene units, but no smaller than `scale` times the smallest text.
+QFont textFont(TextRole role, double scale = 1);
 
 /// The value shown beside a symbol, in its display unit, or empty.
 QString mainValueText(const Part& part);

@@ -10,6 +10,7 @@
 #include <QXmlStreamWriter>
 
 #include <algorithm>
+#include <cmath>
 
 static void loadSymbolResources() {
     Q_INIT_RESOURCE(symbols);
@@ -161,9 +162,9 @@ std::string preparedKey(const Part& part, SymbolState state) {
     return key;
 }
 
-void drawLetter(QPainter& painter, const SymbolText& letter, const QPointF& centre) {
+void drawLetter(QPainter& painter, const SymbolText& letter, const QPointF& centre, double least) {
     QFont font = painter.font();
-    font.setPixelSize(static_cast<int>(letter.size));
+    font.setPixelSize(static_cast<int>(std::ceil(std::max(letter.size, least))));
     font.setUnderline(letter.underlined);
     painter.setFont(font);
     const double reach = 2 * letter.size;
@@ -197,17 +198,21 @@ SymbolPainter::Prepared& SymbolPainter::prepared(const Part& part, SymbolState s
     return entry->second;
 }
 
-void SymbolPainter::draw(QPainter& painter, const Part& part, SymbolState state) {
-    Prepared& drawing = prepared(part, state);
-    const QTransform transform = turning(part);
+void SymbolPainter::drawLines(QPainter& painter, const Part& part, SymbolState state) {
+    const Prepared& drawing = prepared(part, state);
     painter.save();
-    painter.setTransform(transform, true);
+    painter.setTransform(turning(part), true);
     drawing.lines->render(&painter, drawing.lines->viewBoxF());
     painter.restore();
+}
+
+void SymbolPainter::draw(QPainter& painter, const Part& part, SymbolState state, double leastLetter) {
+    drawLines(painter, part, state);
+    const QTransform transform = turning(part);
     painter.save();
     painter.setPen(m_palette.ink);
-    for (const SymbolText& letter : drawing.texts) {
-        drawLetter(painter, letter, transform.map(letter.centre));
+    for (const SymbolText& letter : prepared(part, state).texts) {
+        drawLetter(painter, letter, transform.map(letter.centre), leastLetter);
     }
     painter.restore();
 }

@@ -52,8 +52,10 @@ public:
     SymbolPainter(SymbolPainter&&) noexcept;
     SymbolPainter& operator=(SymbolPainter&&) noexcept;
 
-    /// Draws the symbol with its origin at the painter's.
-    void draw(QPainter& painter, const Part& part, SymbolState state);
+    /// Draws the symbol with its origin at the painter's; its letters no smaller than `leastLetter`.
+    void draw(QPainter& painter, const Part& part, SymbolState state, double leastLetter = 0);
+    /// The same without its letters.
+    void drawLines(QPainter& painter, const Part& part, SymbolState state);
 
 private:
     struct Prepared {

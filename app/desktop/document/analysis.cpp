@@ -138,6 +138,20 @@ bool Analysis::isRunning() const {
     return m_running;
 }
 
+void Analysis::whenDone(QObject* context, const std::function<void()>& act) {
+    if (!m_running) {
+        act();
+        return;
+    }
+    auto* waiting = new QObject(context);
+    connect(this, &Analysis::runningChanged, waiting, [waiting, act](bool running) {
+        if (!running) {
+            waiting->deleteLater();
+            act();
+        }
+    });
+}
+
 void Analysis::playCursorTo(double time_s, double pace) {
     if (time_s != m_cursor_s || pace != m_pace) {
         m_cursor_s = time_s;

@@ -5,6 +5,7 @@
 
 #include <QObject>
 
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -27,6 +28,9 @@ public:
     /// The latest finished drive, or null before the first.
     std::shared_ptr<const DriveResult> drive() const { return m_drive; }
     bool isRunning() const;
+    /// Calls once findings and drive are of the circuit as it stands: at once or later, unless `context` is
+    /// gone by then.
+    void whenDone(QObject* context, const std::function<void()>& act);
 
     /// The instant of the drive that canvas and chart show.
     double cursor_s() const { return m_cursor_s; }

@@ -53,7 +53,7 @@ std::vector<NameplateField> wireFields(const Circuit& circuit, const std::vector
     Builder builder(circuit, wires);
     builder.addChoice(
         QStringLiteral("colour"), tr("Colour"), colourOptions(),
-        [](const Wire& wire) { return shown(wire.colour); },
+        [](const Wire& wire) { return editable(wire.colour); },
         [](Wire& wire, const QString& letters) { wire.colour = letters.toStdString(); });
     builder.last().open = true;
     builder.last().refusal = wireColourRefusal;
@@ -64,7 +64,7 @@ std::vector<NameplateField> wireFields(const Circuit& circuit, const std::vector
     addLength<Builder, Wire>(builder, field::kWireLength);
     builder.addChoice(
         QStringLiteral("insulation"), tr("Insulation"), insulationOptions(),
-        [](const Wire& wire) { return shown(wire.insulation); },
+        [](const Wire& wire) { return editable(wire.insulation); },
         [](Wire& wire, const QString& id) { wire.insulation = id.toStdString(); });
     builder.addQuantity(
         QStringLiteral("bundled"), tr("Loaded wires in its bundle"), kBundled,

@@ -34,7 +34,8 @@ QString duplicateWarning(const Circuit& circuit, const PartId& id) {
 
 void addReference(Builder& builder, const Circuit& circuit, const PartId& id) {
     builder.addText(
-        QStringLiteral("reference"), tr("Reference"), [](const Part& part) { return shown(part.reference); },
+        QStringLiteral("reference"), tr("Reference"),
+        [](const Part& part) { return editable(part.reference); },
         [](Part& part, const QString& text) {
             const std::string reference = kept(text, kLongestReference);
             // An empty reference would leave the part nameless on paper.
@@ -52,7 +53,7 @@ void addChoices(Builder& builder, const PartKind& kind) {
         }
         builder.addChoice(
             shown(spec.key), shown(spec.label), std::move(options),
-            [&kind, key](const Part& part) { return shown(kind.choice(part, key)); },
+            [&kind, key](const Part& part) { return editable(kind.choice(part, key)); },
             [key](Part& part, const QString& id) { part.choices[key] = id.toStdString(); });
     }
 }
@@ -75,7 +76,7 @@ void addSurroundings(Builder& builder) {
     }
     builder.addChoice(
         QStringLiteral("place"), tr("Place in the vehicle"), std::move(where),
-        [](const Part& part) { return shown(part.place); },
+        [](const Part& part) { return editable(part.place); },
         [](Part& part, const QString& id) { part.place = id.toStdString(); });
     std::vector<NameplateField::Option> codes{{QString(), tr("not stated")}};
     for (const std::string_view code : ingressCodes()) {
@@ -83,7 +84,7 @@ void addSurroundings(Builder& builder) {
     }
     builder.addChoice(
         QStringLiteral("ingress"), tr("Protection (IEC 60529)"), std::move(codes),
-        [](const Part& part) { return shown(part.ingress); },
+        [](const Part& part) { return editable(part.ingress); },
         [](Part& part, const QString& id) { part.ingress = id.toStdString(); });
     builder.addQuantity(
         QStringLiteral("ratedTemperature_K"), tr("Stands surroundings up to"),
@@ -97,7 +98,7 @@ void addBookKeeping(Builder& builder, const Circuit& circuit) {
         [](const Part& part) { return part.price; }, [](Part& part, double value) { part.price = value; });
     builder.addText(
         QStringLiteral("note"), tr("Where the values come from"),
-        [](const Part& part) { return shown(part.note); },
+        [](const Part& part) { return editable(part.note); },
         [](Part& part, const QString& text) { part.note = kept(text, kLongestText); });
 }
 
@@ -109,7 +110,7 @@ std::vector<NameplateField> partFields(const Circuit& circuit, const std::vector
     if (parts.size() == 1) {
         addReference(builder, circuit, parts.front());
         builder.addText(
-            QStringLiteral("label"), tr("Label"), [](const Part& part) { return shown(part.label); },
+            QStringLiteral("label"), tr("Label"), [](const Part& part) { return editable(part.label); },
             [](Part& part, const QString& text) { part.label = kept(text, kLongestText); });
     }
     addChoices(builder, kind);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/shown_text.h"
 #include "core/parts/part_kind.h"
 #include "core/units/quantity_kind.h"
 
@@ -8,11 +9,6 @@
 #include <string_view>
 
 namespace pumpwright {
-
-/// Text of core as the window shows it. Never markup: labels that show it are set to plain text.
-inline QString shown(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 
 /// The units in which vacuum is shown: the first leads, the second stands beside it.
 struct VacuumUnits {

@@ -2,6 +2,7 @@
 
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
+#include "app/desktop/shown_text.h"
 
 #include <QPainter>
 #include <QPolygonF>
@@ -14,7 +15,7 @@ constexpr double kHeadHeight = 52;
 constexpr double kBullet = 28;
 
 QString textOf(const std::string& caution) {
-    return QString::fromStdString(caution);
+    return shown(caution);
 }
 
 /// General warning sign, drawn for black and white.

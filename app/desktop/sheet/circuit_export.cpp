@@ -1,6 +1,7 @@
 #include "app/desktop/sheet/circuit_export.h"
 
 #include "app/desktop/circuit/circuit_painter.h"
+#include "app/desktop/sheet/written_file.h"
 
 #include <QBuffer>
 #include <QFileInfo>
@@ -8,7 +9,6 @@
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -68,10 +68,6 @@ QByteArray pdfOf(const Circuit& circuit, const QSizeF& size) {
     return file.data();
 }
 
-tl::unexpected<Error> unwritable(const QString& path, const QString& text) {
-    return tl::unexpected(Error{ErrorCode::FileUnwritable, text.toStdString(), {path.toStdString(), 0, {}}});
-}
-
 } // namespace
 
 Result<void> writeCircuitDrawing(const QString& path, const Circuit& circuit) {
@@ -85,17 +81,11 @@ Result<void> writeCircuitDrawing(const QString& path, const Circuit& circuit) {
     } else if (suffix == QLatin1String("pdf")) {
         bytes = pdfOf(circuit, size);
     } else {
-        return unwritable(path,
-                          QStringLiteral("The drawing can't be written in this form. End the file name in "
-                                         ".svg, .png or .pdf."));
+        return unwritableFile(
+            path, QStringLiteral("The drawing can't be written in this form. End the file name in "
+                                 ".svg, .png or .pdf."));
     }
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
-        return {};
-    }
-    return unwritable(path,
-                      QStringLiteral("The drawing can't be written: %1. Choose another folder or file name.")
-                          .arg(file.errorString()));
+    return writeWholeFile(path, bytes, QStringLiteral("The drawing"));
 }
 
 } // namespace pumpwright

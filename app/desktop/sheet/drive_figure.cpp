@@ -1,6 +1,7 @@
 #include "app/desktop/sheet/drive_figure.h"
 
 #include "core/parts/part_kind.h"
+#include "core/units/visible_text.h"
 
 #include <algorithm>
 
@@ -8,7 +9,7 @@ namespace pumpwright {
 namespace {
 
 QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
+    return QString::fromStdString(visibleText(utf8));
 }
 
 QString text(std::string_view utf8) {

@@ -54,8 +54,8 @@ DriveFigure driveFigure(const Circuit& circuit, const DriveResult& drive);
 /// Draws with black text on the white ground that is there. Told apart without colour by dashes.
 void paintDriveFigure(QPainter& painter, const QRectF& box, const DriveFigure& figure);
 
-/// The figure as an image file. Needs a QGuiApplication, but no display.
-[[nodiscard]] Result<void> writeDriveChartPng(const QString& path, const DriveResult& drive,
-                                              const Circuit& circuit);
+/// The figure as a file, PNG or SVG as its name ends. Needs a QGuiApplication, but no display.
+[[nodiscard]] Result<void> writeDriveChart(const QString& path, const DriveResult& drive,
+                                           const Circuit& circuit);
 
 } // namespace pumpwright

@@ -2,6 +2,7 @@
 
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
+#include "app/desktop/shown_text.h"
 
 #include <QPainter>
 
@@ -94,7 +95,7 @@ void paintFields(QPainter& painter, QPointF at, double height, const QList<Field
 }
 
 QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
+    return shown(utf8);
 }
 
 QString pageText(PageNumber number) {

@@ -73,26 +73,84 @@ Grid smallestGrid(const QSizeF& window, const QSizeF& bounds) {
 
 SchematicParts::SchematicParts(const Circuit& circuit, const QRectF& overview, const QRectF& space)
     : m_overview(overview), m_space(space) {
-    const QSizeF bounds = circuitBounds(circuit).size();
-    if (bounds.isEmpty()) {
+    const CircuitLayout plain = layoutOf(circuit);
+    if (plain.bounds().isEmpty()) {
         return;
     }
-    const double fitted =
-        std::min({overview.width() / bounds.width(), overview.height() / bounds.height(), kLargestScale});
-    m_overview = centred(bounds * fitted, overview);
-    m_overviewTextScale = textScaleAt(fitted);
-    if (fitted >= readableScale()) {
-        return;
+    fitOverview(plain, circuit, overview);
+    if (m_overview.width() / m_overviewLayout.bounds().width() < readableScale()) {
+        divide(plain, circuit, overview);
     }
+}
+
+/// Larger texts take more room, which asks for a smaller scale and so for larger texts: the second round
+/// settles it.
+void SchematicParts::fitOverview(const CircuitLayout& plain, const Circuit& circuit, const QRectF& space) {
+    m_overviewLayout = plain;
+    for (int round = 0; round < 3; ++round) {
+        const QSizeF bounds = m_overviewLayout.bounds().size();
+        const double fitted =
+            std::min({space.width() / bounds.width(), space.height() / bounds.height(), kLargestScale});
+        m_overview = centred(bounds * fitted, space);
+        const double textScale = textScaleAt(fitted);
+        if (textScale <= m_overviewTextScale) {
+            return;
+        }
+        m_overviewTextScale = textScale;
+        m_overviewLayout = withTextScale(plain, circuit, textScale);
+    }
+}
+
+void SchematicParts::divide(const CircuitLayout& plain, const Circuit& circuit, const QRectF& overview) {
+    m_layout = withTextScale(plain, circuit, kLargestTextScale);
+    const QSizeF bounds = m_layout.bounds().size();
     const Grid grid = smallestGrid(window().size(), bounds);
     m_size = bounds * grid.scale;
-    m_textScale = textScaleAt(grid.scale);
     m_columns = grid.columns;
     m_rows = grid.rows;
+    m_overviewLayout = m_layout;
+    m_overviewTextScale = 0;
+    m_overview = centred(bounds.scaled(overview.size(), Qt::KeepAspectRatio), overview);
 }
 
 void SchematicParts::paintOverview(QPainter& painter, const Circuit& circuit) const {
-    paintCircuit(painter, circuit, m_overview, PaintStyle::Print, m_overviewTextScale);
+    paintLaidOut(painter, circuit, m_overviewLayout, m_overview, PaintStyle::Print, m_overviewTextScale);
+    if (count() > 0) {
+        paintKey(painter);
+    }
+}
+
+/// Which part of the schematic shows what.
+void SchematicParts::paintKey(QPainter& painter) const {
+    const QFont font = sheetFont(SheetText::Body);
+    const double shrunk = m_overview.width() / m_size.width();
+    const QRectF inner = window();
+    for (int part = 0; part < count(); ++part) {
+        const int column = part % m_columns;
+        const int row = part / m_columns;
+        const QRectF shows((inner.topLeft() - origin(column, row)) * shrunk + m_overview.topLeft(),
+                           inner.size() * shrunk);
+        const double cut = kOverlap / 2 * shrunk;
+        QPen pen = sheetPen(SheetLine::Thin);
+        pen.setStyle(Qt::DashLine);
+        painter.setPen(pen);
+        painter.setBrush(Qt::NoBrush);
+        const QRectF outline = shows.adjusted(cut, cut, -cut, -cut).intersected(m_overview);
+        painter.drawRect(outline);
+        const QString name = partName(column, row);
+        const QRectF label(outline.topLeft() + QPointF(6, 6), QSizeF(textWidth(name, font) + 12, 36));
+        painter.fillRect(label, Qt::white);
+        painter.setPen(Qt::black);
+        paintLine(painter, label, name, font, Qt::AlignCenter);
+    }
+}
+
+/// Where on its page the corner of the whole circuit would be.
+QPointF SchematicParts::origin(int column, int row) const {
+    const QRectF inner = window();
+    const QSizeF whole(covered(m_columns, inner.width()), covered(m_rows, inner.height()));
+    return inner.topLeft() - QPointF(column * (inner.width() - kOverlap), row * (inner.height() - kOverlap)) +
+           QPointF(whole.width() - m_size.width(), whole.height() - m_size.height()) / 2;
 }
 
 QRectF SchematicParts::window() const {
@@ -145,13 +203,10 @@ void SchematicParts::paint(QPainter& painter, const Circuit& circuit, int part) 
     paintLine(painter, {m_space.left(), m_space.top(), m_space.width(), kHeading - 10},
               QStringLiteral("Schematic, %1 of %2").arg(partName(column, row)).arg(count()),
               sheetFont(SheetText::Heading));
-    const QSizeF whole(covered(m_columns, inner.width()), covered(m_rows, inner.height()));
-    const QPointF origin = inner.topLeft() -
-                           QPointF(column * (inner.width() - kOverlap), row * (inner.height() - kOverlap)) +
-                           QPointF(whole.width() - m_size.width(), whole.height() - m_size.height()) / 2;
     painter.save();
     painter.setClipRect(inner);
-    paintCircuit(painter, circuit, QRectF(origin, m_size), PaintStyle::Print, m_textScale);
+    paintLaidOut(painter, circuit, m_layout, QRectF(origin(column, row), m_size), PaintStyle::Print,
+                 kLargestTextScale);
     painter.restore();
     painter.setPen(Qt::black);
     paintMarks(painter, column, row);

@@ -1,8 +1,6 @@
 #pragma once
 
-#include "core/circuit/circuit.h"
-
-#include <QRectF>
+#include "app/desktop/circuit/layout.h"
 
 class QPainter;
 
@@ -15,6 +13,7 @@ public:
     /// `overview` is where the whole circuit is drawn, `space` is what each part gets.
     SchematicParts(const Circuit& circuit, const QRectF& overview, const QRectF& space);
 
+    /// The whole circuit; where it is divided, without texts and with the outlines of the parts.
     void paintOverview(QPainter& painter, const Circuit& circuit) const;
 
     /// 0 where the smallest text can be read on the overview.
@@ -27,11 +26,17 @@ private:
     void paintMark(QPainter& painter, const QRectF& edge, int column, int row) const;
     void paintMarks(QPainter& painter, int column, int row) const;
 
+    void fitOverview(const CircuitLayout& plain, const Circuit& circuit, const QRectF& space);
+    void divide(const CircuitLayout& plain, const Circuit& circuit, const QRectF& overview);
+    QPointF origin(int column, int row) const;
+    void paintKey(QPainter& painter) const;
+
     QRectF m_overview; ///< what the whole circuit takes up
     double m_overviewTextScale = 1;
+    CircuitLayout m_overviewLayout;
     QRectF m_space;
     QSizeF m_size;          ///< of the whole circuit in the scale of the parts
-    double m_textScale = 1; ///< in the parts
+    CircuitLayout m_layout; ///< in the parts
     int m_columns = 0;
     int m_rows = 0;
 };

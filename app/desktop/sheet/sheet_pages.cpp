@@ -6,6 +6,7 @@
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
 #include "app/desktop/sheet/socket_figure.h"
+#include "app/desktop/shown_text.h"
 
 #include <QPainter>
 
@@ -30,8 +31,7 @@ void addList(PageFlow& flow, const QString& heading, const std::vector<std::stri
     }
     QStringList lines;
     for (std::size_t i = 0; i < sentences.size(); ++i) {
-        lines.append((mark.contains(QLatin1Char('%')) ? mark.arg(i + 1) : mark) +
-                     QString::fromStdString(sentences[i]));
+        lines.append((mark.contains(QLatin1Char('%')) ? mark.arg(i + 1) : mark) + shown(sentences[i]));
     }
     addNote(flow, heading, lines.join(QLatin1Char('\n')));
 }

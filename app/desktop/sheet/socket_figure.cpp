@@ -2,6 +2,7 @@
 
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
+#include "app/desktop/shown_text.h"
 
 #include <QPainter>
 
@@ -20,7 +21,7 @@ constexpr double kInset = 60; ///< of the outermost pins' centres
 constexpr double kTextLeft = kPicture + 40;
 
 QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
+    return shown(utf8);
 }
 
 QString pinText(const SocketPin& pin) {

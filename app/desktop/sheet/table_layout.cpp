@@ -2,6 +2,7 @@
 
 #include "app/desktop/sheet/sheet_style.h"
 #include "app/desktop/sheet/sheet_text.h"
+#include "app/desktop/shown_text.h"
 
 #include <QPainter>
 
@@ -20,7 +21,7 @@ constexpr double kFillIn = 260;  ///< a hand's writing of a reading
 QStringList texts(const std::vector<std::string>& cells) {
     QStringList list;
     for (const std::string& cell : cells) {
-        list.append(QString::fromStdString(cell));
+        list.append(shown(cell));
     }
     return list;
 }
@@ -86,7 +87,7 @@ QList<double> sharedWidths(const QList<ColumnWish>& wishes, double width) {
 } // namespace
 
 TableLayout::TableLayout(const SheetTable& table, double width)
-    : m_title(QString::fromStdString(table.title)), m_head(texts(table.columns)),
+    : m_title(shown(table.title)), m_head(texts(table.columns)),
       m_numeric(table.numeric.begin(), table.numeric.end()), m_endsWithTotal(table.endsWithTotal),
       m_toFillIn(table.toFillIn) {
     for (const std::vector<std::string>& row : table.rows) {

@@ -88,7 +88,7 @@ TEST_CASE("an output file that can't be written ends with status 3", "[console][
     const QString file = folder.with(QStringLiteral("a.pumpwright"), pumpCircuit());
     const QString nowhere = QStringLiteral("/nowhere/at/all/out");
     CHECK(run({QStringLiteral("sheet"), file, QStringLiteral("--out"), nowhere}).status == 3);
-    CHECK(run({QStringLiteral("drive"), file, QStringLiteral("--png"), nowhere}).status == 3);
+    CHECK(run({QStringLiteral("drive"), file, QStringLiteral("--chart"), nowhere}).status == 3);
 }
 
 TEST_CASE("a folder in place of a file is refused", "[console][bad-file]") {

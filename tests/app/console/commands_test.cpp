@@ -152,9 +152,9 @@ TEST_CASE("drive --csv prints a head and a row at each asked time, all of one le
     CHECK(lines[61].startsWith("30,"));
 }
 
-TEST_CASE("drive --png writes the chart without a display", "[console][drive]") {
+TEST_CASE("drive --chart writes the chart without a display", "[console][drive]") {
     const QString png = folder().path(QStringLiteral("chart.png"));
-    const ProgramRun driven = run({QStringLiteral("drive"), pumpFile(), QStringLiteral("--png"), png});
+    const ProgramRun driven = run({QStringLiteral("drive"), pumpFile(), QStringLiteral("--chart"), png});
     CHECK(driven.status == 0);
     CHECK(driven.err.isEmpty());
     CHECK_FALSE(QImage(png).isNull());

@@ -40,14 +40,17 @@ TEST_CASE("a word longer than its column is cut between characters, not inside o
     CHECK(wrapped("", 7, "").empty());
 }
 
-TEST_CASE("CSV cells are quoted where they must be, as RFC 4180 says", "[console][csv]") {
-    CHECK(csvLine({"plain", "1.5"}) == "plain,1.5\n");
-    CHECK(csvLine({"a,b", "say \"x\"", "two\nlines"}) == "\"a,b\",\"say \"\"x\"\"\",\"two\nlines\"\n");
-    CHECK(csvLine({"", ""}) == ",\n");
-}
-
-TEST_CASE("texts that a spreadsheet would run stay texts, numbers and signs stay as they are",
-          "[console][csv]") {
-    CHECK(csvLine({"=1+1", "-1.5", "+2e3", "-", "+"}) == "'=1+1,-1.5,+2e3,-,+\n");
-    CHECK(csvLine({"@a", "-cmd|' /C x'!A0"}) == "'@a,'-cmd|' /C x'!A0\n");
+TEST_CASE("words are broken only where nothing else helps", "[console][text]") {
+    const std::string words = "one two three four five six seven eight nine ten eleven twelve thirteen";
+    const SheetTable table{"T",
+                           {"From terminal", "Insulation", "A", "B"},
+                           {false, false, false, false},
+                           {{"30", "T105", words, words}}};
+    const std::string text = textTable(table);
+    for (const char* whole : {"terminal", "Insulation", "thirteen"}) {
+        CHECK(text.find(whole) != std::string::npos);
+    }
+    const SheetTable impossible{
+        "T", {"A", "B"}, {false, false}, {{std::string(80, 'x'), std::string(80, 'y')}}};
+    CHECK(textTable(impossible).find(std::string(80, 'x')) == std::string::npos);
 }

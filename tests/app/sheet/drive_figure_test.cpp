@@ -85,17 +85,17 @@ TEST_CASE("quantities that nothing recorded get no lane", "[sheet][figure]") {
 TEST_CASE("the drive chart is written as a picture that shows something", "[sheet][figure]") {
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("chart.png"));
-    REQUIRE(writeDriveChartPng(path, handmadeDrive(), pumpCircuit()));
+    REQUIRE(writeDriveChart(path, handmadeDrive(), pumpCircuit()));
     const QImage image(path);
     REQUIRE(image.size() == QSize(1800, 1200));
     const QString emptyPath = folder.filePath(QStringLiteral("empty.png"));
-    REQUIRE(writeDriveChartPng(emptyPath, RecordingBuilder(0).drive(), pumpCircuit()));
+    REQUIRE(writeDriveChart(emptyPath, RecordingBuilder(0).drive(), pumpCircuit()));
     CHECK(darkPixels(image) > 10 * darkPixels(QImage(emptyPath)));
 }
 
 TEST_CASE("a picture that can't be written says where", "[sheet][figure]") {
     const Result<void> written =
-        writeDriveChartPng(QStringLiteral("/nowhere/at/all/chart.png"), handmadeDrive(), pumpCircuit());
+        writeDriveChart(QStringLiteral("/nowhere/at/all/chart.png"), handmadeDrive(), pumpCircuit());
     REQUIRE_FALSE(written);
     CHECK(written.error().code == ErrorCode::FileUnwritable);
     CHECK(written.error().place.file == "/nowhere/at/all/chart.png");

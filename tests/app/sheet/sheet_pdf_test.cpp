@@ -1,70 +1,19 @@
-#include "app/desktop/sheet/sheet_paper.h"
-#include "core/checks/rule.h"
-#include "core/nets/nets.h"
+#include "core/files/circuit_file.h"
+#include "tests/app/sheet/printed_sheet.h"
 #include "tests/app/sheet/pump_circuit.h"
 #include "tests/support/catch.h"
+#include "tests/support/enlarged_circuit.h"
 
 #include <QFile>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QTemporaryDir>
 
 using namespace pumpwright;
 
 namespace {
 
-/// What a program of poppler prints; empty and a failed check where it can't be run.
-QString outputOf(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    const bool finished = process.waitForFinished(60'000) && process.exitCode() == 0;
-    INFO(program.toStdString() << ": " << process.readAllStandardError().toStdString());
-    CHECK(finished);
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
-
-/// Line breaks inside cells are no matter of content.
-QString oneLine(const QString& text) {
-    return text.simplified();
-}
-
-/// The sheet of a circuit, driven and checked, as a PDF in a folder that goes with it.
-class PrintedSheet {
-public:
-    explicit PrintedSheet(const Circuit& circuit, SheetSize size = SheetSize::A4) {
-        const auto drive = std::make_shared<const DriveResult>(simulateDrive(circuit));
-        const Nets nets = findNets(circuit);
-        const auto findings = checkCircuit({circuit, nets, drive.get()});
-        m_paper = {circuit,
-                   withTests(wiringSheet(circuit, findings, "k7m2q9xd"), circuit),
-                   drive,
-                   QStringLiteral("van.pumpwright"),
-                   QStringLiteral("2026-03-02"),
-                   size};
-        REQUIRE(writeSheetPdf(path(), m_paper));
-    }
-
-    QString path() const { return m_folder.filePath(QStringLiteral("sheet.pdf")); }
-    const SheetPaper& paper() const { return m_paper; }
-    /// As laid out in columns of text, so that cells of one row stay together.
-    QString text(const QStringList& options = {}) const {
-        return outputOf(QStringLiteral("pdftotext"), options + QStringList{path(), QStringLiteral("-")});
-    }
-
-private:
-    QTemporaryDir m_folder;
-    SheetPaper m_paper;
-};
-
 const PrintedSheet& pumpSheet() {
     static const PrintedSheet sheet(pumpCircuit());
     return sheet;
-}
-
-bool hasWord(const QString& text, const std::string& word) {
-    const QRegularExpression pattern(QStringLiteral("(^|[^\\w])%1([^\\w]|$)")
-                                         .arg(QRegularExpression::escape(QString::fromStdString(word))));
-    return text.contains(pattern);
 }
 
 } // namespace
@@ -166,30 +115,50 @@ TEST_CASE("how it works, sockets and every commissioning step are on the sheet",
 }
 
 TEST_CASE("all fonts are embedded", "[sheet][pdf]") {
-    const QStringList lines =
-        outputOf(QStringLiteral("pdffonts"), {pumpSheet().path()}).split(QLatin1Char('\n'));
-    REQUIRE(lines.size() > 2); // two head lines
-    const qsizetype column = lines[0].indexOf(QStringLiteral("emb"));
-    for (const QString& line : lines.mid(2)) {
-        if (!line.isEmpty()) {
-            INFO(line.toStdString());
-            CHECK(line.mid(column, 3) == QStringLiteral("yes"));
-        }
-    }
+    checkFontsEmbedded(pumpSheet());
 }
 
 TEST_CASE("no text is smaller than 7 pt", "[sheet][pdf]") {
-    // Zoomed to 216 dpi, a point is three units, and sizes are printed as whole numbers.
-    const QString fonts = outputOf(QStringLiteral("pdftohtml"),
-                                   {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-stdout"),
-                                    QStringLiteral("-zoom"), QStringLiteral("3"), pumpSheet().path()});
-    const QRegularExpression size(QStringLiteral("<fontspec [^>]*size=\"(\\d+)\""));
-    int sizes = 0;
-    for (auto match = size.globalMatch(fonts); match.hasNext();) {
-        CHECK(match.next().captured(1).toInt() >= 21);
-        ++sizes;
+    checkNoTextBelow7pt(pumpSheet());
+}
+
+TEST_CASE("a circuit of sixty parts prints readable: 7 pt at least, everything on it, match marks between "
+          "its parts",
+          "[sheet][pdf][sixty]") {
+    const auto sample = readCircuit("samples/put-right.pumpwright");
+    REQUIRE(sample);
+    const PrintedSheet sheet(enlarged(*sample, 60));
+    REQUIRE(sheet.paper().circuit.parts.size() >= 60);
+    checkNoTextBelow7pt(sheet);
+    checkFontsEmbedded(sheet);
+    const QString text = sheet.text();
+    for (const auto& [id, part] : sheet.paper().circuit.parts) {
+        INFO(part.reference);
+        CHECK(hasWord(text, part.reference));
     }
-    CHECK(sizes > 0);
+    for (const auto& [id, wire] : sheet.paper().circuit.wires) {
+        INFO(wire.reference);
+        CHECK(hasWord(text, wire.reference));
+    }
+    for (const std::string& caution : cautions()) {
+        CHECK(oneLine(text).contains(QString::fromStdString(caution)));
+    }
+    const bool divided = text.contains(QStringLiteral("Schematic, part 1"));
+    CHECK(divided == text.contains(QStringLiteral("goes on in part 2")));
+}
+
+TEST_CASE("fault finding stands on the sheet, each symptom over its measurements", "[sheet][pdf][faults]") {
+    const Circuit circuit = pumpCircuit();
+    BreakdownStudy study;
+    BreakdownOutcome blown;
+    blown.broken = {{Subject::Part, "F1", "fuse-blown", "F1: blown"}};
+    blown.stopped = {PartId{"M1"}};
+    study.outcomes = {blown};
+    const PrintedSheet sheet(circuit, SheetSize::A4, study);
+    const QString text = oneLine(sheet.text());
+    CHECK(text.contains(QStringLiteral("Fault finding")));
+    CHECK(text.contains(QStringLiteral("What you notice: M1 does not run")));
+    CHECK(text.contains(QStringLiteral("F1: blown")));
 }
 
 TEST_CASE("a sheet of sixty wires repeats the head of its table on each page", "[sheet][pdf]") {

@@ -144,7 +144,11 @@ TEST_CASE("the cautions are there at the first start, stay until understood, and
     auto* secondBar = second.findChild<CautionsBar*>();
     CHECK_FALSE(secondBar->isVisible());
     const auto actions = second.findChild<QMenuBar*>()->actions().back()->menu()->actions();
-    actions.front()->trigger();
+    const auto cautions = std::find_if(actions.begin(), actions.end(), [](const QAction* action) {
+        return action->text().contains(QStringLiteral("Cautions"));
+    });
+    REQUIRE(cautions != actions.end());
+    (*cautions)->trigger();
     CHECK(secondBar->isVisible());
 }
 

@@ -16,6 +16,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
+#include <QProgressDialog>
 
 using namespace pumpwright;
 
@@ -122,11 +123,11 @@ TEST_CASE("place, wire, edit and undo by hand; open, save and print a sample", "
     CHECK(pdf.size() > 20'000);
 
     bench.dialogs->path = bench.file("van.png");
-    actionNamed(bench.window, QStringLiteral("Drive chart as picture…"))->trigger();
+    actionNamed(bench.window, QStringLiteral("Drive chart…"))->trigger();
     CHECK(QImage(bench.dialogs->path).width() > 600);
 
     bench.dialogs->path = bench.file("van.svg");
-    actionNamed(bench.window, QStringLiteral("Circuit as drawing…"))->trigger();
+    actionNamed(bench.window, QStringLiteral("Schematic…"))->trigger();
     QFile svg(bench.dialogs->path);
     REQUIRE(svg.open(QIODevice::ReadOnly));
     CHECK(svg.readAll().contains("<svg"));
@@ -141,6 +142,9 @@ TEST_CASE("a sheet asked for while the drive runs waits for the new findings", "
     actionNamed(bench.window, QStringLiteral("Wiring sheet as PDF…"))->trigger();
     CHECK_FALSE(QFile::exists(bench.dialogs->path));
     bench.waitForAnalysis();
+    REQUIRE(QTest::qWaitFor([&] { return bench.window.findChild<QProgressDialog*>() != nullptr; }, 60000));
+    CHECK_FALSE(QFile::exists(bench.dialogs->path));
+    bench.window.findChild<QProgressDialog*>()->cancel(); // all breakdowns would take long
     CHECK(QTest::qWaitFor([&] { return QFile::exists(bench.dialogs->path); }, 60000));
 }
 

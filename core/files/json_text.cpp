@@ -1,4 +1,4 @@
-#include "app/console/json_text.h"
+#include "core/files/json_text.h"
 
 namespace pumpwright {
 

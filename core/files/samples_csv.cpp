@@ -1,5 +1,6 @@
-#include "app/console/drive_texts.h"
-#include "app/console/text_table.h"
+#include "core/files/samples_csv.h"
+
+#include "core/files/csv_text.h"
 #include "core/sheet/references.h"
 #include "core/units/quantity_kind.h"
 

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "app/desktop/sheet/sheet_paper.h"
+#include "core/study/breakdowns.h"
+
+#include <QObject>
+#include <QThreadPool>
+
+#include <atomic>
+#include <functional>
+#include <memory>
+
+namespace pumpwright {
+
+/// Fills in, on another thread, what of a sheet takes long: the commissioning tests and the breakdowns of the
+/// fault-finding table. The breakdowns are kept as long as the circuit is the same.
+class SheetMaker final : public QObject {
+    Q_OBJECT
+
+public:
+    explicit SheetMaker(QObject* parent);
+    /// Stops what is under way.
+    ~SheetMaker() override;
+
+    /// Calls `done` on this thread with the sheet of the circuit as it was; sheets come in the order in which
+    /// they were asked for.
+    void make(SheetPaper paper, std::function<void(const SheetPaper&)> done);
+    /// Goes on without the fault-finding table of the sheet that is being made.
+    void leaveOutFaults();
+
+Q_SIGNALS:
+    /// Breakdowns simulated so far; both are the same at the end.
+    void progress(int done, int total);
+
+private:
+    struct Kept {
+        Circuit circuit;
+        BreakdownStudy study;
+    };
+    using Stop = std::shared_ptr<std::atomic<bool>>;
+
+    BreakdownStudy studyOf(const Circuit& circuit, const std::atomic<bool>& stop);
+
+    Stop m_stop = std::make_shared<std::atomic<bool>>(false);
+    std::unique_ptr<Kept> m_kept; ///< the other thread's alone
+    QThreadPool m_thread;         ///< one; last, so that it ends first
+};
+
+} // namespace pumpwright
