@@ -173,7 +173,8 @@ void FileActions::fillRecent(QMenu& menu) {
             QString text = QFileInfo(path).fileName();
             // A single & would become a keyboard mark.
             QAction* action = menu.addAction(text.replace(QLatin1Char('&'), QStringLiteral("&&")));
-            action->setToolTip(path);
+            // Escaped: a tool tip that looks like markup would be taken for it.
+            action->setToolTip(QStringLiteral("<p>%1</p>").arg(path.toHtmlEscaped()));
             connect(action, &QAction::triggered, this, [this, path] {
                 if (mayLeave()) {
                     open(path);

@@ -27,16 +27,29 @@ public:
         if (type != QTextDocument::ImageResource) {
             return QTextBrowser::loadResource(type, name);
         }
-        QImageReader reader(source().resolved(name).toLocalFile());
+        QImageReader reader(fileOf(name));
         const int widest = std::max(200, viewport()->width() - 60);
         if (reader.size().width() > widest) {
             reader.setScaledSize(reader.size().scaled(widest, reader.size().height(), Qt::KeepAspectRatio));
         }
         const QImage figure = reader.read();
+        if (figure.isNull()) {
+            return {};
+        }
         QImage paper(figure.size(), QImage::Format_RGB32);
         paper.fill(Qt::white);
         QPainter(&paper).drawImage(0, 0, figure);
         return paper;
+    }
+
+private:
+    /// Beside the page; while a page is being opened, source() is still the one before it.
+    QString fileOf(const QUrl& name) const {
+        QString file = source().resolved(name).toLocalFile();
+        for (const QString& folder : searchPaths()) {
+            file = QFileInfo::exists(file) ? file : QDir(folder).filePath(name.path());
+        }
+        return file;
     }
 };
 
@@ -67,6 +80,7 @@ HandbookWindow::HandbookWindow(const QString& docs, QWidget* parent)
     m_contents->setHeaderHidden(true);
     m_page->setAccessibleName(tr("Page of the handbook"));
     m_page->setOpenLinks(false);
+    m_page->setSearchPaths({m_docs + QStringLiteral("/handbook"), m_docs + QStringLiteral("/checks")});
     auto* split = new QSplitter(this);
     split->addWidget(m_contents);
     split->addWidget(m_page);

@@ -11,6 +11,7 @@
 #include "core/files/circuit_file.h"
 #include "core/nets/nets.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QDockWidget>
 #include <QEventLoop>
@@ -57,6 +58,7 @@ private:
     /// What a pump-down and a bleed-down look like.
     void drawBenchRuns(Circuit circuit) {
         circuit.plan = {};
+        circuit.plan.name = "pump-down";
         circuit.plan.duration_s = 20;
         circuit.plan.initialVacuum_Pa = 0;
         for (auto& [id, part] : circuit.parts) {
@@ -70,6 +72,7 @@ private:
                 part.choices["atStart"] = "off";
             }
         }
+        circuit.plan.name = "bleed-down";
         circuit.plan.duration_s = 300;
         circuit.plan.initialVacuum_Pa = 70e3;
         kept(writeDriveChart(path("bleed-down.png"), simulateDrive(circuit), circuit), "bleed-down.png");
@@ -117,9 +120,13 @@ private:
         kept(window.grab().save(path("window.png")), "window.png");
         window.openSample(sample("first-try"));
         settle(window);
-        const auto* findings = window.findChild<QDockWidget*>(QStringLiteral("findings"));
-        kept(findings != nullptr && const_cast<QDockWidget*>(findings)->grab().save(path("findings.png")),
-             "findings.png");
+        auto* findings = window.findChild<QDockWidget*>(QStringLiteral("findings"));
+        auto* list = findings == nullptr ? nullptr : findings->findChild<QAbstractItemView*>();
+        if (list != nullptr) {
+            list->setCurrentIndex(list->model()->index(0, 0));
+        }
+        settle(window);
+        kept(list != nullptr && findings->grab().save(path("findings.png")), "findings.png");
     }
 
     static void settle(MainWindow& window) {

@@ -1,12 +1,18 @@
 #include "app/desktop/document/edit_command.h"
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/shown_text.h"
 
 #include <algorithm>
 #include <set>
 
 namespace pumpwright {
 namespace {
+
+/// A single & would become a keyboard mark of the menu.
+QString menuText(const std::string& name) {
+    return shown(name).replace(QLatin1Char('&'), QStringLiteral("&&"));
+}
 
 using Target = std::pair<std::size_t, std::string>;
 
@@ -70,8 +76,7 @@ bool changesAnything(const Circuit& circuit, const Edit& edit) {
 }
 
 EditCommand::EditCommand(Document& document, const Edit& edit, const QString& mergeKey)
-    : QUndoCommand(QString::fromStdString(edit.name)), m_document(document), m_edit(edit),
-      m_mergeKey(mergeKey) {}
+    : QUndoCommand(menuText(edit.name)), m_document(document), m_edit(edit), m_mergeKey(mergeKey) {}
 
 void EditCommand::undo() {
     m_edit = m_document.swap(m_edit);

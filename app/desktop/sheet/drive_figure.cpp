@@ -76,6 +76,9 @@ DriveFigure::Lane vacuumLane(const Circuit& circuit, const Recording& recording)
 
 DriveFigure::Lane assistLane(const Circuit& circuit, const Recording& recording) {
     DriveFigure::Lane lane{laneTitle(QStringLiteral("Assist"), QuantityKind::Force), {}, {}};
+    if (circuit.plan.presses.empty()) {
+        return lane;
+    }
     for (const auto& [id, part] : circuit.parts) {
         const QString reference = text(part.reference);
         addCurve(lane, recording.part(id, probe::kAssist), QuantityKind::Force,
