@@ -1,6 +1,6 @@
 #include "app/desktop/comparison_window.h"
 
-#include "app/desktop/panels/sheet_table_model.h"
+#include "app/desktop/studies/sheet_table_model.h"
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
@@ -54,7 +54,9 @@ void ComparisonWindow::addTable(const QString& heading, const QString& whenEmpty
     }
     auto* view = new QTableView(this);
     view->setAccessibleName(heading);
-    view->setModel(new SheetTableModel(table, view));
+    auto* model = new SheetTableModel(view);
+    model->setTable(table);
+    view->setModel(model);
     view->setTabKeyNavigation(false);
     view->setSelectionBehavior(QAbstractItemView::SelectRows);
     view->verticalHeader()->hide();

@@ -3,7 +3,6 @@
 #include "app/desktop/comparison_window.h"
 #include "app/desktop/data_files.h"
 #include "app/desktop/handbook_window.h"
-#include "app/desktop/panels/sheet_table_model.h"
 #include "core/files/circuit_file.h"
 #include "tests/app/window/bench.h"
 
