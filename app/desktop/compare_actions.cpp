@@ -46,7 +46,7 @@ void CompareActions::compareWith(const QString& path) {
     Q_EMIT message(tr("Simulating “%1” to compare…").arg(name));
     m_analysis.whenDone(this, [this, name, own, before = std::move(*before)] {
         m_thread.start(
-            [this, name, own, before, after = m_document.circuit(), findings = m_analysis.findings()] {
+            [this, name, own, before, after = m_document.circuit(), afterDrive = m_analysis.drive()] {
                 DriveOptions options;
                 options.cancel = &m_ends;
                 const DriveResult drive = simulateDrive(before, options);
@@ -54,8 +54,10 @@ void CompareActions::compareWith(const QString& path) {
                     return;
                 }
                 const Nets nets = findNets(before);
+                const Nets afterNets = findNets(after);
                 const Comparison comparison =
-                    comparisonOf({before, checkCircuit({before, nets, &drive})}, {after, findings});
+                    comparisonOf({before, checkCircuit({before, nets, &drive})},
+                                 {after, checkCircuit({after, afterNets, afterDrive.get()})});
                 QMetaObject::invokeMethod(
                     this,
                     [this, name, own, comparison] {

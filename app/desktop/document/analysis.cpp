@@ -166,7 +166,7 @@ void Analysis::restart() {
         return;
     }
     m_asked = std::make_unique<Circuit>(std::move(circuit));
-    m_worker->run(*m_asked);
+    m_worker->run(m_document.circuit()); // as it stands: some rules look at the drawing
     setRunning(true);
 }
 
