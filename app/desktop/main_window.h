@@ -101,7 +101,7 @@ private:
     ExportActions* m_exports = nullptr;
     CompareActions* m_compare = nullptr;
     HandbookWindow* m_handbook = nullptr; ///< once it was asked for
-    QList<QDockWidget*> m_panels;         ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart, Studies
+    QList<QDockWidget*> m_panels; ///< Parts drawer, Nameplate, Findings, Drive plan, Drive chart, Studies
     bool m_wasShown = false;
 };
 
