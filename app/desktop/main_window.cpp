@@ -9,6 +9,7 @@
 #include "app/desktop/export_actions.h"
 #include "app/desktop/file_actions.h"
 #include "app/desktop/find_field.h"
+#include "app/desktop/handbook_window.h"
 #include "app/desktop/kept_fit.h"
 #include "app/desktop/lost_work_bar.h"
 #include "app/desktop/panels/drive_plan_editor.h"
@@ -162,6 +163,10 @@ void MainWindow::connectParts() {
     connect(m_sheet, &SheetActions::message, this, show);
     connect(m_exports, &ExportActions::message, this, show);
     connect(m_compare, &CompareActions::message, this, show);
+    connect(m_findings, &FindingsPanel::pageChosen, this, [this](const QString& rule) {
+        showHandbook();
+        m_handbook->showPage(QStringLiteral("checks/%1.md").arg(rule));
+    });
     connect(&m_document, &Document::fileChanged, this, &MainWindow::updateTitle);
 }
 

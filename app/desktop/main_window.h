@@ -70,6 +70,7 @@ private:
     void buildViewMenu();
     void buildDriveMenu();
     void buildHelpMenu();
+    void showHandbook();
     void buildToolBar();
     void buildStatusBar();
     void connectParts();

@@ -111,16 +111,18 @@ void MainWindow::buildDriveMenu() {
     m_chart->fillMenu(*m_menus->addMenu(tr("&Drive")));
 }
 
+void MainWindow::showHandbook() {
+    if (m_handbook == nullptr) {
+        m_handbook = new HandbookWindow(QString::fromStdString(docsFolder().string()), this);
+    }
+    m_handbook->show();
+    m_handbook->raise();
+    m_handbook->activateWindow();
+}
+
 void MainWindow::buildHelpMenu() {
     QMenu* menu = m_menus->addMenu(tr("&Help"));
-    QAction* handbook = menu->addAction(tr("&Handbook"), this, [this] {
-        if (m_handbook == nullptr) {
-            m_handbook = new HandbookWindow(QString::fromStdString(docsFolder().string()), this);
-        }
-        m_handbook->show();
-        m_handbook->raise();
-        m_handbook->activateWindow();
-    });
+    QAction* handbook = menu->addAction(tr("&Handbook"), this, &MainWindow::showHandbook);
     handbook->setShortcut(QKeySequence::HelpContents);
     menu->addAction(tr("&Cautions"), this, [this] {
         m_cautions->show();

@@ -3,6 +3,7 @@
 #include "app/console/drawing/offscreen.h"
 #include "app/console/error_text.h"
 #include "app/console/price_list.h"
+#include "app/console/study_watch.h"
 #include "app/desktop/sheet/sheet_paper.h"
 #include "core/files/circuit_file.h"
 
@@ -33,7 +34,13 @@ Outcome sheetCommand(const Request& request) {
     CheckedCircuit checked = checkedCircuit(std::move(*circuit));
     const Offscreen offscreen;
     SheetPaper paper;
-    const BreakdownStudy study = request.faults ? runBreakdowns(checked.circuit) : BreakdownStudy{};
+    BreakdownOptions options;
+    StudyWatch watch;
+    watch.watch(options);
+    const BreakdownStudy study = request.faults ? runBreakdowns(checked.circuit, options) : BreakdownStudy{};
+    if (!study.isComplete()) {
+        return watch.outcome({}, request.form);
+    }
     paper.content =
         withTests(wiringSheet(checked.circuit, checked.findings, circuitCheckSum(checked.circuit), *prices),
                   checked.circuit, study);

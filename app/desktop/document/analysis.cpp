@@ -13,7 +13,7 @@
 namespace pumpwright {
 namespace {
 
-/// The circuit without what only the drawing shows: moving a part asks for no new run.
+/// The circuit without what only the drawing shows: moving a part asks for no new drive.
 Circuit withoutDrawing(Circuit circuit) {
     for (auto& [id, part] : circuit.parts) {
         part.at = {};
@@ -38,6 +38,12 @@ bool haveSameResults(const Circuit& a, const Circuit& b) {
 
 /// The other thread. It takes the newest circuit, runs it, and posts what it found back to the analysis.
 class Analysis::Worker {
+    struct Job {
+        Circuit circuit;
+        std::shared_ptr<const DriveResult> drive; ///< null where it is to be simulated
+        int number;
+    };
+
 public:
     explicit Worker(Analysis& analysis) : m_analysis(analysis), m_thread([this] { work(); }) {}
 
@@ -51,11 +57,11 @@ public:
         m_thread.join();
     }
 
-    void run(const Circuit& circuit) {
+    /// With a drive that is known already only the check is run.
+    void run(const Circuit& circuit, std::shared_ptr<const DriveResult> drive) {
         {
             const std::lock_guard lock(m_mutex);
-            m_next = circuit;
-            ++m_newest;
+            m_next = Job{circuit, std::move(drive), ++m_newest};
             m_cancel = true;
         }
         m_wakeUp.notify_one();
@@ -68,18 +74,13 @@ public:
     }
 
 private:
-    struct Job {
-        Circuit circuit;
-        int number;
-    };
-
     std::optional<Job> nextJob() {
         std::unique_lock lock(m_mutex);
         m_wakeUp.wait(lock, [this] { return m_ends || m_next; });
         if (m_ends) {
             return std::nullopt;
         }
-        Job job{std::move(*m_next), m_newest};
+        Job job = std::move(*m_next);
         m_next.reset();
         m_cancel = false;
         return job;
@@ -88,16 +89,23 @@ private:
     void work() {
         while (const std::optional<Job> job = nextJob()) {
             const Nets nets = findNets(job->circuit);
-            postFindings(job->number, checkCircuit({job->circuit, nets, nullptr}), false);
-            DriveOptions options;
-            options.cancel = &m_cancel;
-            auto drive = std::make_shared<const DriveResult>(simulateDrive(job->circuit, options));
-            if (drive->status == DriveStatus::Cancelled) {
-                continue;
+            const auto drive = job->drive ? job->drive : newDrive(*job, nets);
+            if (drive->status != DriveStatus::Cancelled) {
+                postFindings(job->number, checkCircuit({job->circuit, nets, drive.get()}), true);
             }
-            postDrive(job->number, drive);
-            postFindings(job->number, checkCircuit({job->circuit, nets, drive.get()}), true);
         }
+    }
+
+    /// Posts what is known without it first.
+    std::shared_ptr<const DriveResult> newDrive(const Job& job, const Nets& nets) {
+        postFindings(job.number, checkCircuit({job.circuit, nets, nullptr}), false);
+        DriveOptions options;
+        options.cancel = &m_cancel;
+        auto drive = std::make_shared<const DriveResult>(simulateDrive(job.circuit, options));
+        if (drive->status != DriveStatus::Cancelled) {
+            postDrive(job.number, drive);
+        }
+        return drive;
     }
 
     void postFindings(int number, std::vector<Finding> findings, bool last) {
@@ -119,7 +127,7 @@ private:
     Analysis& m_analysis;
     std::mutex m_mutex;
     std::condition_variable m_wakeUp;
-    std::optional<Circuit> m_next;
+    std::optional<Job> m_next;
     int m_newest = 0;
     bool m_ends = false;
     std::atomic<bool> m_cancel{false};
@@ -160,13 +168,17 @@ void Analysis::playCursorTo(double time_s, double pace) {
     }
 }
 
+/// What only moves on the sheet is checked again, because some rules look at the drawing, but not driven
+/// again.
 void Analysis::restart() {
     Circuit circuit = withoutDrawing(m_document.circuit());
-    if (m_asked && haveSameResults(*m_asked, circuit)) {
-        return;
+    const bool sameDrive = m_asked && haveSameResults(*m_asked, circuit);
+    m_checkAgain = sameDrive && m_running;
+    if (m_checkAgain) {
+        return; // when the drive is there
     }
     m_asked = std::make_unique<Circuit>(std::move(circuit));
-    m_worker->run(m_document.circuit()); // as it stands: some rules look at the drawing
+    m_worker->run(m_document.circuit(), sameDrive ? m_drive : nullptr);
     setRunning(true);
 }
 
@@ -176,7 +188,10 @@ void Analysis::takeFindings(int number, std::vector<Finding> findings, bool last
     }
     m_findings = std::move(findings);
     Q_EMIT findingsChanged();
-    if (last) {
+    if (last && m_checkAgain) {
+        m_checkAgain = false;
+        m_worker->run(m_document.circuit(), m_drive);
+    } else if (last) {
         setRunning(false);
     }
 }

@@ -6,7 +6,6 @@
 #include "app/desktop/panels/applied_remedy.h"
 #include "app/desktop/panels/finding_delegate.h"
 #include "app/desktop/panels/finding_details.h"
-#include "app/desktop/panels/rule_page.h"
 #include "app/desktop/preferences.h"
 
 #include <QLabel>
@@ -52,7 +51,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, Analysis&
     connect(m_details, &FindingDetails::remedyChosen, this,
             [this](const Edit& edit) { m_document.apply(remedyAsDrawn(m_document.circuit(), edit)); });
     connect(m_details, &FindingDetails::instantChosen, &m_analysis, &Analysis::setCursor);
-    connect(m_details, &FindingDetails::pageChosen, this, &FindingsPanel::showPage);
+    connect(m_details, &FindingDetails::pageChosen, this, &FindingsPanel::pageChosen);
     connect(m_details, &FindingDetails::waived, this, &FindingsPanel::addWaiver);
     connect(m_details, &FindingDetails::waiverTakenBack, this, &FindingsPanel::removeWaiver);
     takeFindings();
@@ -141,13 +140,6 @@ void FindingsPanel::addWaiver(const QString& reason, const QString& initials) {
         {finding->rule, finding->subjects(), reason.toStdString(), initials.toStdString(), finding->value});
     m_document.apply(
         {tr("Waive %1").arg(shown(finding->title)).toStdString(), {replaceWaivers(std::move(waivers))}});
-}
-
-void FindingsPanel::showPage(const QString& rule) {
-    if (m_page == nullptr) {
-        m_page = new RulePage(this);
-    }
-    m_page->showRule(rule);
 }
 
 void FindingsPanel::removeWaiver() {

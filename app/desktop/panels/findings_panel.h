@@ -13,7 +13,6 @@ class Analysis;
 class Document;
 class FindingDetails;
 class Preferences;
-class RulePage;
 class Selection;
 
 /// The list of findings with the details of the current one. Choosing a finding selects what it is about.
@@ -28,6 +27,10 @@ public:
     /// "3 findings: 1 DANGER, 2 CAUTION"
     QString summary() const;
 
+Q_SIGNALS:
+    /// The page of a rule is asked for.
+    void pageChosen(const QString& rule);
+
 private:
     void build();
     void takeFindings();
@@ -35,7 +38,6 @@ private:
     void selectSubjects();
     void addWaiver(const QString& reason, const QString& initials);
     void removeWaiver();
-    void showPage(const QString& rule);
     const Finding* current() const;
 
     Document& m_document;
@@ -47,7 +49,6 @@ private:
     QLabel* m_summary;
     QListView* m_list;
     FindingDetails* m_details;
-    RulePage* m_page = nullptr; ///< once one was asked for
 };
 
 } // namespace pumpwright

@@ -18,7 +18,7 @@ struct Interrupted {
         QProcess process;
         process.start(QStringLiteral(PUMPWRIGHT_PROGRAM), arguments);
         REQUIRE(process.waitForStarted(10'000));
-        QThread::msleep(700); // it reads the file and is driving by now
+        QThread::msleep(1500); // it reads the file and is driving by now
         QElapsedTimer clock;
         clock.start();
         REQUIRE(::kill(static_cast<pid_t>(process.processId()), SIGINT) == 0);
@@ -50,6 +50,15 @@ TEST_CASE("an interrupted study prints no half JSON", "[console][interrupt]") {
                               QStringLiteral("9999"), QStringLiteral("--json")});
     CHECK(spread.run.status == 130);
     CHECK(spread.run.out.isEmpty());
+}
+
+TEST_CASE("an interrupted sheet is not written", "[console][interrupt]") {
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("sheet.pdf"));
+    const Interrupted sheet({QStringLiteral("sheet"), QStringLiteral("samples/first-try.pumpwright"),
+                             QStringLiteral("--out"), pdf});
+    CHECK(sheet.run.status == 130);
+    CHECK_FALSE(QFile::exists(pdf));
 }
 
 TEST_CASE("progress is shown on a terminal only", "[console][interrupt]") {

@@ -82,18 +82,39 @@ TEST_CASE("a run that edits overtake is never shown", "[document]") {
     CHECK(shown_s.back() == Approx(139));
 }
 
-TEST_CASE("moving and turning parts asks for no new run", "[document]") {
+TEST_CASE("moving and turning parts asks for a new check over the same drive", "[document]") {
     Document document;
     Analysis analysis(document);
     document.startNew(lampCircuit(2));
     REQUIRE(waitUntilDone(analysis));
-    QSignalSpy running(&analysis, &Analysis::runningChanged);
+    const auto drive = analysis.drive();
+    QSignalSpy driven(&analysis, &Analysis::driveChanged);
+    QSignalSpy checked(&analysis, &Analysis::findingsChanged);
     Part part = document.circuit().parts.at({"P1"});
     part.at.x += 5;
     part.quarterTurns = 1;
     document.apply({"Move P1", {putPart({"P1"}, part)}});
-    CHECK_FALSE(analysis.isRunning());
-    CHECK(running.isEmpty());
+    REQUIRE(waitUntilDone(analysis));
+    CHECK(driven.isEmpty());
+    CHECK(analysis.drive() == drive);
+    CHECK(checked.count() == 1);
+}
+
+TEST_CASE(
+    "a part that moves while the drive runs does not start it anew, and is checked where it is at the end",
+    "[document]") {
+    Document document;
+    Analysis analysis(document);
+    document.startNew(lampCircuit(20'000));
+    Part part = document.circuit().parts.at({"P1"});
+    QSignalSpy driven(&analysis, &Analysis::driveChanged);
+    QSignalSpy checked(&analysis, &Analysis::findingsChanged);
+    part.at.x += 5;
+    document.apply({"Move P1", {putPart({"P1"}, part)}});
+    REQUIRE(analysis.isRunning());
+    REQUIRE(waitUntilDone(analysis));
+    CHECK(driven.count() == 1);
+    CHECK(checked.count() == 3); // before the drive, after it, and where the part is now
 }
 
 TEST_CASE("closing in the middle of a run does not wait for its end", "[document]") {

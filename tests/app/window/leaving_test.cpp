@@ -3,6 +3,8 @@
 #include "app/desktop/comparison_window.h"
 #include "app/desktop/data_files.h"
 #include "app/desktop/handbook_window.h"
+#include "app/desktop/panels/findings_panel.h"
+#include "core/checks/rule.h"
 #include "core/files/circuit_file.h"
 #include "tests/app/window/bench.h"
 
@@ -245,6 +247,29 @@ TEST_CASE("links of the handbook lead to pages that are there", "[window][handbo
         }
     }
     CHECK(links > 10);
+}
+
+TEST_CASE("the handbook shows the page of every rule, with limit and remedies", "[window][handbook]") {
+    HandbookWindow handbook(QString::fromStdString(docsFolder().string()));
+    for (const Rule* rule : rules()) {
+        INFO(rule->id);
+        handbook.showPage(QStringLiteral("checks/%1.md").arg(shown(rule->id)));
+        const QString text = handbook.page().toPlainText();
+        CHECK(text.startsWith(shown(rule->title)));
+        CHECK(text.contains(QStringLiteral("Limit")));
+        CHECK(text.contains(QStringLiteral("Remedies")));
+    }
+}
+
+TEST_CASE("a finding opens the page of its rule in the handbook", "[window][handbook]") {
+    WindowBench bench;
+    REQUIRE(bench.window.openSample(QStringLiteral("samples/first-try.pumpwright")));
+    bench.waitForAnalysis();
+    Q_EMIT bench.window.findChild<FindingsPanel*>()->pageChosen(QStringLiteral("relay-chatter"));
+    auto* handbook = bench.window.findChild<HandbookWindow*>();
+    REQUIRE(handbook);
+    CHECK(handbook->isVisible());
+    CHECK(handbook->page().source().fileName() == QStringLiteral("relay-chatter.md"));
 }
 
 TEST_CASE("a link of the handbook opens the page, none leads out of the program", "[window][handbook]") {
