@@ -14,6 +14,9 @@
 namespace pumpwright {
 namespace {
 
+/// A field is never narrower, however long the labels are.
+constexpr int kFieldWidth_letters = 14;
+
 QLabel* newLabel(QWidget* parent) {
     auto* label = new QLabel(parent);
     label->setTextFormat(Qt::PlainText);
@@ -132,6 +135,7 @@ void Nameplate::addRow(const NameplateField& field) {
         connect(row.text, &TextField::finished, this, [this] { ++m_typing; });
         widget = row.text;
     }
+    widget->setMinimumWidth(kFieldWidth_letters * fontMetrics().averageCharWidth());
     auto* label = newLabel(m_form);
     label->setText(field.label);
     label->setBuddy(widget);
