@@ -60,7 +60,7 @@ private:
     double m_cursor_s = 0;
     double m_pace = 0;
     bool m_running = false;
-    bool m_checkAgain = false; ///< parts have moved on the sheet since the run began
+    bool m_checkAgain = false;        ///< parts have moved on the sheet since the run began
     std::unique_ptr<Worker> m_worker; ///< last, so that its thread ends first
 };
 

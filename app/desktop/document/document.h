@@ -36,8 +36,8 @@ public:
     /// part.
     void applyMerging(const Edit& edit, const QString& mergeKey);
 
-    /// Makes a trial of the last steps of the history: the circuit is as before them, and they are kept as the
-    /// trial's edit. One step itself. `steps` from 1 to undoStack().index().
+    /// Makes a trial of the last steps of the history: the circuit is as before them, and they are kept as
+    /// the trial's edit. One step itself. `steps` from 1 to undoStack().index().
     void makeTrialOfLast(int steps);
     /// Makes a trial's edit in the circuit; the trial stays.
     void takeTrial(const std::string& id);
