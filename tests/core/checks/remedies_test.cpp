@@ -19,6 +19,9 @@ std::map<std::string, Circuit> faultyCircuits() {
     circuits.emplace(
         "lamp over its switch",
         switchedLamp({{"ratedPower_W", 200}}, {{"make_A", 30}}, {{"rating_A", 40}}, 1e-6, 6).build());
+    CircuitBuilder turned = soundVan({});
+    circuits.emplace("diode the wrong way round",
+                     turned.part("diode", "R1").wire("R1.A", "K1.86").wire("R1.K", "K1.85").build());
     CircuitBuilder pumpSide = soundVan();
     Circuit moved = pumpSide.build();
     moved.hoses.at(HoseId{"h2"}).from = endOf("M1.inlet"); // the switch's hose
@@ -84,9 +87,10 @@ TEST_CASE("after each remedy the finding is gone and no new DANGER or WARNING ap
     for (const auto& [name, circuit] : faultyCircuits()) {
         rules.merge(checkRemediesOf(name, circuit, false));
     }
-    // A fuse, a gauge, a lamp, a diode, a power relay, the booster's side.
-    for (const char* rule : {"unfused-supply-lead", "wire-over-capacity", "no-vacuum-warning",
-                             "coil-without-suppression", "contact-making-current", "switch-on-pump-side"}) {
+    // A fuse, its rating, a gauge, a lamp, a diode added and turned, a power relay, the booster's side.
+    for (const char* rule : {"unfused-supply-lead", "fuse-larger-than-wire", "wire-over-capacity",
+                             "no-vacuum-warning", "coil-without-suppression", "suppression-diode-reversed",
+                             "contact-making-current", "switch-on-pump-side"}) {
         INFO(rule);
         CHECK(rules.contains(rule));
     }
