@@ -115,7 +115,7 @@ void SchematicParts::divide(const CircuitLayout& plain, const Circuit& circuit, 
 
 void SchematicParts::paintOverview(QPainter& painter, const Circuit& circuit) const {
     paintLaidOut(painter, circuit, m_overviewLayout, m_overview, PaintStyle::Print, m_overviewTextScale);
-    if (count() > 0) {
+    if (count() > 1) {
         paintKey(painter);
     }
 }
@@ -201,7 +201,8 @@ void SchematicParts::paint(QPainter& painter, const Circuit& circuit, int part) 
     const QRectF inner = window();
     painter.setPen(Qt::black);
     paintLine(painter, {m_space.left(), m_space.top(), m_space.width(), kHeading - 10},
-              QStringLiteral("Schematic, %1 of %2").arg(partName(column, row)).arg(count()),
+              count() == 1 ? QStringLiteral("Schematic")
+                           : QStringLiteral("Schematic, %1 of %2").arg(partName(column, row)).arg(count()),
               sheetFont(SheetText::Heading));
     painter.save();
     painter.setClipRect(inner);
