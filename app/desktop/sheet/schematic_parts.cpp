@@ -110,13 +110,20 @@ void SchematicParts::divide(const CircuitLayout& plain, const Circuit& circuit, 
     m_rows = grid.rows;
     m_overviewLayout = m_layout;
     m_overviewTextScale = 0;
-    m_overview = centred(bounds.scaled(overview.size(), Qt::KeepAspectRatio), overview);
+    m_overviewHeading = QRectF(overview.topLeft(), QSizeF(overview.width(), kHeading - 10));
+    const QRectF below = count() == 1 ? overview.adjusted(0, kHeading, 0, 0) : overview;
+    m_overview = centred(bounds.scaled(below.size(), Qt::KeepAspectRatio), below);
 }
 
 void SchematicParts::paintOverview(QPainter& painter, const Circuit& circuit) const {
     paintLaidOut(painter, circuit, m_overviewLayout, m_overview, PaintStyle::Print, m_overviewTextScale);
     if (count() > 1) {
         paintKey(painter);
+    } else if (count() == 1) {
+        painter.setPen(Qt::black);
+        paintLine(painter, m_overviewHeading,
+                  QStringLiteral("Overview; names and values are in the schematic on the next sheet"),
+                  sheetFont(SheetText::Body));
     }
 }
 

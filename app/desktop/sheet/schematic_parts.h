@@ -31,7 +31,8 @@ private:
     QPointF origin(int column, int row) const;
     void paintKey(QPainter& painter) const;
 
-    QRectF m_overview; ///< what the whole circuit takes up
+    QRectF m_overview;        ///< what the whole circuit takes up
+    QRectF m_overviewHeading; ///< for a line above it
     double m_overviewTextScale = 1;
     CircuitLayout m_overviewLayout;
     QRectF m_space;
