@@ -133,6 +133,14 @@ std::set<std::size_t> allControlsOf(const Survey& survey, const LoadPath& path) 
     return known != nullptr ? known->contacts : commandOf(survey, path).contacts;
 }
 
+std::set<PartId> controllingParts(const Survey& survey, const LoadPath& path) {
+    std::set<PartId> parts;
+    for (const std::size_t contact : allControlsOf(survey, path)) {
+        parts.insert(survey.branches()[contact].part);
+    }
+    return parts;
+}
+
 std::set<std::size_t> commandingPathsOf(const Survey& survey, const LoadPath& path) {
     const Command* known = knownCommand(survey, path);
     return known != nullptr ? known->paths : commandOf(survey, path).paths;

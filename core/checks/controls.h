@@ -17,6 +17,9 @@ Command commandOf(const Survey& survey, const LoadPath& load);
 /// The same, and what commands those contacts in turn: the controls of the coils and inputs of their parts.
 std::set<std::size_t> allControlsOf(const Survey& survey, const LoadPath& path);
 
+/// The parts of those contacts.
+std::set<PartId> controllingParts(const Survey& survey, const LoadPath& path);
+
 /// Numbers of the load paths that have a part in commanding a load: coils, timers, inputs. Without itself.
 std::set<std::size_t> commandingPathsOf(const Survey& survey, const LoadPath& path);
 

@@ -86,11 +86,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     }
     for (const std::size_t number : pumpPaths(survey)) {
         const LoadPath& pump = survey.loadPaths()[number];
-        std::set<PartId> parts;
-        for (const std::size_t contact : allControlsOf(survey, pump)) {
-            parts.insert(survey.branches()[contact].part);
-        }
-        for (const PartId& part : parts) {
+        for (const PartId& part : controllingParts(survey, pump)) {
             const Channel* vacuum = recording->port({part, survey.features(part).sensingPort});
             const auto setPoint = vacuum == nullptr ? std::nullopt : setPointOf(survey, part);
             if (!setPoint) {

@@ -38,11 +38,7 @@ Starts busiest(const std::vector<TimeSpan>& runs, double duration_s) {
 
 std::vector<Remedy> remedies(const Survey& survey, const LoadPath& pump) {
     std::vector<Remedy> remedies;
-    std::set<PartId> parts;
-    for (const std::size_t contact : allControlsOf(survey, pump)) {
-        parts.insert(survey.branches()[contact].part);
-    }
-    for (const PartId& part : parts) {
+    for (const PartId& part : controllingParts(survey, pump)) {
         if (auto remedy = widerDifferential(survey, part)) {
             remedies.push_back(std::move(*remedy));
         }

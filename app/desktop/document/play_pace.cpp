@@ -24,7 +24,8 @@ PlayPace::PlayPace(double rate, const std::vector<DriveEvent>& events, bool slow
     for (const DriveEvent& event : events) {
         crowd = event.time_s - before_s < kQuiet_s ? crowd + 1 : 1;
         before_s = event.time_s;
-        if (slowsAtEvents && crowd <= kSlowedInCrowd) {
+        const bool isStart = event.time_s <= 0; // how things stand, nothing that happens
+        if (slowsAtEvents && crowd <= kSlowedInCrowd && !isStart) {
             m_slowAt_s.push_back(event.time_s);
         }
     }

@@ -40,6 +40,10 @@ TEST_CASE("ten milliseconds in which a relay pulls in take seconds to watch, and
     CHECK(secondsOnScreen(pace, 0, 200) < 15);
 }
 
+TEST_CASE("what is so from the start does not slow the start", "[playback]") {
+    CHECK(PlayPace(10, eventsAt({0, 500}), true).at(0) == 10);
+}
+
 TEST_CASE("without slowing, an event changes nothing", "[playback]") {
     const PlayPace pace(60, eventsAt({100}), false);
     CHECK(secondsOnScreen(pace, 90, 110) == Approx(20.0 / 60).margin(0.02));
