@@ -39,6 +39,14 @@ QAction* actionNamed(const MainWindow& window, const QString& text) {
     return nullptr;
 }
 
+/// The window of this sort that the main window opens after a while.
+template <class Window>
+Window* awaited(const MainWindow& window) {
+    Window* opened = nullptr;
+    REQUIRE(QTest::qWaitFor([&] { return (opened = window.findChild<Window*>()) != nullptr; }, 60000));
+    return opened;
+}
+
 QByteArray bytesOf(const QString& path) {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
@@ -91,13 +99,7 @@ TEST_CASE("a sheet goes on without fault finding when it is told to", "[window][
     bench.waitForAnalysis();
     bench.dialogs->path = bench.file("sheet.pdf");
     actionNamed(bench.window, QStringLiteral("Wiring sheet as PDF…"))->trigger();
-    QProgressDialog* progress = nullptr;
-    REQUIRE(QTest::qWaitFor(
-        [&] {
-            progress = bench.window.findChild<QProgressDialog*>();
-            return progress != nullptr;
-        },
-        60000));
+    auto* progress = awaited<QProgressDialog>(bench.window);
     CHECK(progress->windowModality() == Qt::NonModal);
     progress->findChild<QPushButton*>()->click();
     CHECK(QTest::qWaitFor([&] { return QFile::exists(bench.dialogs->path); }, 60000));
@@ -153,13 +155,7 @@ TEST_CASE("comparing with a file shows what differs and what that does to the fi
     bench.waitForAnalysis();
     bench.dialogs->path = QStringLiteral("samples/first-try.pumpwright");
     actionNamed(bench.window, QStringLiteral("Compare with a file…"))->trigger();
-    ComparisonWindow* shownWindow = nullptr;
-    REQUIRE(QTest::qWaitFor(
-        [&] {
-            shownWindow = bench.window.findChild<ComparisonWindow*>();
-            return shownWindow != nullptr;
-        },
-        60000));
+    auto* shownWindow = awaited<ComparisonWindow>(bench.window);
     const auto tables = shownWindow->findChildren<QTableView*>();
     REQUIRE(tables.size() == 2);
     for (QTableView* table : tables) {
@@ -177,13 +173,7 @@ TEST_CASE("a circuit is the same as itself, and an unreadable file is told", "[w
     bench.waitForAnalysis();
     bench.dialogs->path = kSample;
     actionNamed(bench.window, QStringLiteral("Compare with a file…"))->trigger();
-    ComparisonWindow* shownWindow = nullptr;
-    REQUIRE(QTest::qWaitFor(
-        [&] {
-            shownWindow = bench.window.findChild<ComparisonWindow*>();
-            return shownWindow != nullptr;
-        },
-        60000));
+    auto* shownWindow = awaited<ComparisonWindow>(bench.window);
     for (const QTableView* table : shownWindow->findChildren<QTableView*>()) {
         for (int column = 0; column < table->model()->columnCount(); ++column) {
             UNSCOPED_INFO(table->model()->index(0, column).data().toString().toStdString());
