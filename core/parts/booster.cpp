@@ -43,7 +43,7 @@ constexpr double kTravelLag_s = 0.03;
 /// [N] of assist, missing or too much, that opens a valve half, unless the cut-in asks for a finer valve
 /// [common practice, no published source].
 constexpr double kValveBand_N = 40;
-/// [N] over which the spring gives way.
+/// [N] over which the spring gives way, and over which air locked in begins to resist.
 constexpr double kAssistOnset_N = 10;
 /// [N] The share of the asked assist says nothing while less than this is asked for.
 constexpr double kLeastAsked_N = 100;
@@ -120,9 +120,15 @@ private:
         const auto vacuum = Forces::variable(gasState(at, m_vacuum.node).pressure_Pa, 0);
         const auto working = Forces::variable(gasState(at, m_working.node).pressure_Pa, 1);
         const auto travel = Forces::variable(at[m_travel], 2);
-        return smoothPositive((m_data.efficiency * m_data.area_m2) * (working - vacuum) -
-                                  m_data.springRate_Npm * travel - m_data.springForce_N,
-                              kAssistOnset_N);
+        const Forces drawn = (m_data.efficiency * m_data.area_m2) * (working - vacuum);
+        return smoothPositive(drawn - m_data.springRate_Npm * travel - m_data.springForce_N, kAssistOnset_N) -
+               resistance_N(drawn);
+    }
+
+    /// A foot that moves the diaphragm without vacuum presses together the air before it, which pushes back.
+    static Forces resistance_N(const Forces& drawn) {
+        const Forces pushed = -drawn;
+        return pushed.value > 0 ? pushed * pushed / (pushed + kAssistOnset_N) : Forces{};
     }
 
     /// [m/s] The hydraulics ask for a travel that grows with the output force up to the stop.

@@ -6,9 +6,7 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
-#include <cstdlib>
 #include <iterator>
 #include <string_view>
 
@@ -300,16 +298,6 @@ Edit RandomCircuits::edit(const Circuit& circuit) {
         edit.changes.push_back(chance(50) ? replaceTitle(title()) : replaceLimits(limits()));
     }
     return edit;
-}
-
-std::uint64_t testSeed() {
-    if (const char* fixed = std::getenv("PUMPWRIGHT_SEED")) {
-        const std::string_view digits(fixed);
-        std::uint64_t seed = 0;
-        std::from_chars(digits.data(), digits.data() + digits.size(), seed);
-        return seed;
-    }
-    return std::random_device{}();
 }
 
 } // namespace pumpwright

@@ -46,7 +46,4 @@ private:
     std::mt19937_64 m_engine;
 };
 
-/// A seed from the environment's PUMPWRIGHT_SEED, or a new one. Print it with INFO().
-std::uint64_t testSeed();
-
 } // namespace pumpwright

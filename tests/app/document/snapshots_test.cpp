@@ -3,6 +3,7 @@
 #include "core/files/circuit_file.h"
 #include "tests/support/catch.h"
 #include "tests/support/circuit_builder.h"
+#include "tests/support/test_seed.h"
 
 #include <QDir>
 #include <QFile>
@@ -128,9 +129,9 @@ TEST_CASE("thrown away is gone", "[document][snapshots]") {
 
 TEST_CASE("a program killed at any moment loses at most two seconds of edits",
           "[document][snapshots][kill]") {
-    const unsigned seed = std::random_device{}();
-    INFO("seed " << seed);
-    std::mt19937 random(seed);
+    const std::uint64_t seed = testSeed();
+    INFO("PUMPWRIGHT_SEED=" << seed);
+    std::mt19937_64 random(seed);
     for (int round = 0; round < 8; ++round) {
         const QTemporaryDir folder;
         QProcess victim;

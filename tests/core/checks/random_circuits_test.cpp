@@ -1,5 +1,6 @@
 #include "tests/core/checks/run_rule.h"
 #include "tests/support/random_circuit.h"
+#include "tests/support/test_seed.h"
 
 #include <cmath>
 

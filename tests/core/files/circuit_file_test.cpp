@@ -2,6 +2,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/circuit_builder.h"
 #include "tests/support/random_circuit.h"
+#include "tests/support/test_seed.h"
 
 #include <set>
 

@@ -5,6 +5,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/random_circuit.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/test_seed.h"
 
 #include <nlohmann/json.hpp>
 

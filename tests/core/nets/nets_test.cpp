@@ -2,6 +2,7 @@
 #include "core/parts/part_kind.h"
 #include "tests/support/catch.h"
 #include "tests/support/circuit_builder.h"
+#include "tests/support/test_seed.h"
 
 #include <random>
 #include <set>
@@ -26,7 +27,7 @@ std::set<Node> reachedFrom(const Circuit& circuit, const Node& start) {
     return reached;
 }
 
-Circuit randomCircuit(std::mt19937& random, int parts, int wires) {
+Circuit randomCircuit(std::mt19937_64& random, int parts, int wires) {
     CircuitBuilder builder;
     for (int i = 0; i < parts; ++i) {
         builder.part("resistor", "R" + std::to_string(i));
@@ -90,9 +91,9 @@ TEST_CASE("a wire to a part that is not there joins nothing", "[nets]") {
 }
 
 TEST_CASE("nets of random circuits are those that spreading along the wires finds", "[nets]") {
-    const auto seed = std::random_device{}();
-    INFO("seed " << seed);
-    std::mt19937 random(seed);
+    const std::uint64_t seed = testSeed();
+    INFO("PUMPWRIGHT_SEED=" << seed);
+    std::mt19937_64 random(seed);
     for (int round = 0; round < 40; ++round) {
         const int parts = 2 + round % 12;
         const Circuit circuit = randomCircuit(random, parts, round % 20);

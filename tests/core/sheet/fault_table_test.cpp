@@ -79,7 +79,7 @@ TEST_CASE("a ground is measured on the way back, where there should be next to n
 TEST_CASE("a hose is looked for with the vacuum gauge, a chafed wire with the ohmmeter", "[sheet][faults]") {
     CHECK(rowFor("slipped off")[2] == "vacuum gauge at A1");
     CHECK(rowFor("chafed")[2].starts_with("ohms from W"));
-    CHECK(rowFor("slipped off")[4].starts_with("H1, H2, "));
+    CHECK(rowFor("slipped off")[4].find("H1, H2, ") != std::string::npos);
 }
 
 TEST_CASE("a dead load is fed past the circuit: its voltage tells nothing", "[sheet][faults]") {

@@ -1,5 +1,6 @@
 #include "core/simulate/recorder.h"
 #include "tests/support/catch.h"
+#include "tests/support/test_seed.h"
 
 #include <array>
 #include <cmath>
@@ -16,9 +17,9 @@ Channel channel(const char* name, double resolution, bool stepped = false) {
 } // namespace
 
 TEST_CASE("a thinned channel stays within its resolution of every sample", "[simulate][recorder]") {
-    const unsigned seed = std::random_device{}();
-    CAPTURE(seed);
-    std::mt19937 random(seed);
+    const std::uint64_t seed = testSeed();
+    INFO("PUMPWRIGHT_SEED=" << seed);
+    std::mt19937_64 random(seed);
     std::normal_distribution<double> wobble(0, 0.01);
     Recorder recorder({channel("a", 0.02)}, 64U << 20U);
     std::vector<std::array<double, 2>> all;

@@ -1,5 +1,6 @@
 #include "core/simulate/static_lu.h"
 #include "tests/support/catch.h"
+#include "tests/support/test_seed.h"
 
 #include <Eigen/Dense>
 
@@ -9,9 +10,9 @@ using namespace pumpwright;
 
 // Eigen's dense solver with full pivoting is the outside reference.
 TEST_CASE("sparse factors solve as a dense solver does", "[simulate][static-lu]") {
-    const unsigned seed = std::random_device{}();
-    CAPTURE(seed);
-    std::mt19937 random(seed);
+    const std::uint64_t seed = testSeed();
+    INFO("PUMPWRIGHT_SEED=" << seed);
+    std::mt19937_64 random(seed);
     std::uniform_real_distribution<double> number(-1, 1);
     for (int round = 0; round < 50; ++round) {
         const int size = 1 + static_cast<int>(random() % 40);
