@@ -2,7 +2,6 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 
-#include <algorithm>
 #include <array>
 
 namespace pumpwright {
@@ -15,14 +14,8 @@ const std::array kChoices{ChoiceSpec{"atStart", "At the start", {{"off", "off"},
 /// A contact that the driver moves as the drive plan says. Memory: is it closed.
 class HandSwitchLaw final : public Law {
 public:
-    HandSwitchLaw(const ContactElement& contact, bool onAtStart, LawContext& context)
-        : m_contact(contact), m_onAtStart(onAtStart) {
-        for (const SwitchMove& move : context.surroundings().plan().switchMoves) {
-            if (move.part == context.partId()) {
-                m_moves.push_back(move);
-            }
-        }
-    }
+    HandSwitchLaw(const ContactElement& contact, bool onAtStart, PartId part)
+        : m_contact(contact), m_onAtStart(onAtStart), m_part(std::move(part)) {}
 
     void addEquations(const Point& at, Equations& equations) const override {
         m_contact.addEquations(at, closed(at), equations);
@@ -32,18 +25,13 @@ public:
     std::vector<double> memoryAtStart() const override { return {m_onAtStart ? 1.0 : 0.0}; }
     std::size_t eventCount() const override { return 1; }
     double eventValue(std::size_t, const Point& at) const override {
-        return wantedOn(at.time_s) == closed(at) ? -1 : 1;
+        const bool wantedOn = at.surroundings.switchOn(m_part, m_onAtStart, at.time_s);
+        return wantedOn == closed(at) ? -1 : 1;
     }
     std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
         memory[0] = 1 - memory[0];
         return memory[0] > 0 ? "contacts close" : "contacts open";
     }
-    double nextDue_s(double now_s, std::span<const double>) const override {
-        const auto next = std::find_if(m_moves.begin(), m_moves.end(),
-                                       [&](const SwitchMove& move) { return move.at_s > now_s; });
-        return next == m_moves.end() ? std::numeric_limits<double>::infinity() : next->at_s;
-    }
-
     std::vector<Probe> probes() const override { return contactProbes(); }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = closed(at) ? 1 : 0;
@@ -53,18 +41,9 @@ public:
 private:
     static bool closed(const Point& at) { return at.memory[0] > 0; }
 
-    /// The plan's moves are in order of time; the last one made counts.
-    bool wantedOn(double time_s) const {
-        bool on = m_onAtStart;
-        for (const SwitchMove& move : m_moves) {
-            on = move.at_s <= time_s ? move.on : on;
-        }
-        return on;
-    }
-
     ContactElement m_contact;
     bool m_onAtStart;
-    std::vector<SwitchMove> m_moves;
+    PartId m_part;
 };
 
 class HandSwitchKind final : public PartKind {
@@ -89,7 +68,7 @@ public:
     }
     std::unique_ptr<Law> law(const Part& part, LawContext& context) const override {
         const ContactElement contact = contactElement(*this, part, context.node("1"), context.node("2"));
-        return std::make_unique<HandSwitchLaw>(contact, choice(part, "atStart") == "on", context);
+        return std::make_unique<HandSwitchLaw>(contact, choice(part, "atStart") == "on", context.partId());
     }
 };
 

@@ -3,7 +3,6 @@
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
 
-#include <algorithm>
 #include <array>
 
 namespace pumpwright {
@@ -51,9 +50,6 @@ public:
           m_charge(context.addUnknown({"state of charge", values.stateOfCharge_share, 1e-6})) {
         if (values.mayCharge) {
             m_chargingCurrent = context.addUnknown({"charging current", 0, 1e-3});
-            for (const ChargingSpan& span : context.surroundings().plan().charging) {
-                m_chargingChanges_s.insert(m_chargingChanges_s.end(), {span.from_s, span.to_s});
-            }
         }
     }
 
@@ -92,14 +88,6 @@ public:
         memory[0] = 1 - memory[0];
         return memory[0] > 0 ? "charging begins" : "charging ends";
     }
-    double nextDue_s(double now_s, std::span<const double>) const override {
-        double next = std::numeric_limits<double>::infinity();
-        for (const double change_s : m_chargingChanges_s) {
-            next = change_s > now_s ? std::min(next, change_s) : next;
-        }
-        return next;
-    }
-
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current delivered", QuantityKind::Current, false, 1e-3}};
     }
@@ -139,7 +127,6 @@ private:
     Unknown m_minus;
     Unknown m_charge;
     Unknown m_chargingCurrent = kReference;
-    std::vector<double> m_chargingChanges_s;
 };
 
 class SupplyKind final : public PartKind {

@@ -46,6 +46,9 @@ std::vector<double> kinksOf(const DrivePlan& plan) {
         kinks.insert(kinks.end(), {press.at_s, press.at_s + rise, press.at_s + press.hold_s,
                                    press.at_s + press.hold_s + rise});
     }
+    for (const SwitchMove& move : plan.switchMoves) {
+        kinks.push_back(move.at_s);
+    }
     for (const ChargingSpan& span : plan.charging) {
         kinks.insert(kinks.end(), {span.from_s, span.to_s});
     }
@@ -58,13 +61,27 @@ std::vector<double> kinksOf(const DrivePlan& plan) {
 
 } // namespace
 
-Surroundings::Surroundings(DrivePlan plan)
-    : m_plan(std::move(plan)), m_presses(m_plan.presses), m_kinks(kinksOf(m_plan)),
-      m_firstPressure_Pa(standardPressure_Pa(altitude_m(m_plan, 0))) {
-    std::stable_sort(m_presses.begin(), m_presses.end(),
-                     [](const Press& a, const Press& b) { return a.at_s < b.at_s; });
+Surroundings::Surroundings(DrivePlan plan) {
+    followPlan(std::move(plan));
+}
+
+void Surroundings::followPlan(DrivePlan plan) {
+    m_plan = std::move(plan);
+    m_kinks = kinksOf(m_plan);
+    m_firstPressure_Pa = standardPressure_Pa(altitude_m(m_plan, 0));
+    const auto earlier = [](const auto& a, const auto& b) { return a.at_s < b.at_s; };
+    m_presses = m_plan.presses;
+    std::stable_sort(m_presses.begin(), m_presses.end(), earlier);
+    m_longestPress_s = 0;
     for (const Press& press : m_presses) {
         m_longestPress_s = std::max(m_longestPress_s, press.hold_s + rise_s(press));
+    }
+    m_moves.clear();
+    for (const SwitchMove& move : m_plan.switchMoves) {
+        m_moves[move.part].push_back(move);
+    }
+    for (auto& [part, moves] : m_moves) {
+        std::stable_sort(moves.begin(), moves.end(), earlier);
     }
 }
 
@@ -85,6 +102,17 @@ double Surroundings::pedalForce_N(double time_s) const {
 bool Surroundings::charging(double time_s) const {
     return std::any_of(m_plan.charging.begin(), m_plan.charging.end(),
                        [&](const ChargingSpan& span) { return span.from_s <= time_s && time_s < span.to_s; });
+}
+
+bool Surroundings::switchOn(const PartId& part, bool atStart, double time_s) const {
+    const auto found = m_moves.find(part);
+    if (found == m_moves.end()) {
+        return atStart;
+    }
+    const auto& moves = found->second;
+    const auto next = std::upper_bound(moves.begin(), moves.end(), time_s,
+                                       [](double time, const SwitchMove& move) { return time < move.at_s; });
+    return next == moves.begin() ? atStart : std::prev(next)->on;
 }
 
 double Surroundings::nextKink_s(double now_s) const {

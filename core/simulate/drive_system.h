@@ -25,7 +25,8 @@ struct PlacedLaw {
 };
 
 /// A circuit as one system of equations: unknowns, laws, and what the recording keeps of them.
-/// Immutable but for the memory, the laws' discrete state.
+/// Immutable but for the memory, the laws' discrete state,
+/// and for the plan where somebody adds to it while the drive goes on.
 class DriveSystem final : public DifferentialSystem {
 public:
     explicit DriveSystem(const Circuit& circuit);
@@ -39,6 +40,8 @@ public:
     std::span<const double> tolerances() const override { return m_tolerances; }
 
     const Surroundings& surroundings() const { return m_surroundings; }
+    /// What the laws see from now on.
+    void followPlan(const DrivePlan& plan) { m_surroundings.followPlan(plan); }
     std::span<const double> start() const { return m_start; }
     std::span<const PlacedLaw> laws() const { return m_laws; }
 

@@ -14,6 +14,11 @@ double resolutionOf(const Channel& channel, double coarseness) {
     return channel.probe.stepped ? 0 : coarseness * channel.probe.resolution;
 }
 
+void sortByKey(std::vector<Channel>& channels) {
+    std::sort(channels.begin(), channels.end(),
+              [](const Channel& a, const Channel& b) { return a.key < b.key; });
+}
+
 } // namespace
 
 void ChannelThinner::keep(double time_s, double value) {
@@ -77,6 +82,13 @@ void ChannelThinner::flush() {
     }
 }
 
+void ChannelThinner::copyHeld(Channel& copy) const {
+    if (m_held) {
+        copy.times_s.push_back(m_heldTime_s);
+        copy.values.push_back(static_cast<float>(m_heldValue));
+    }
+}
+
 Recorder::Recorder(std::vector<Channel> channels, std::size_t mostBytes)
     : m_channels(std::move(channels)), m_mostBytes(mostBytes) {
     makeThinners();
@@ -132,6 +144,26 @@ void Recorder::keepWithinBound() {
     }
 }
 
+Recording Recorder::since(double from_s, double now_s) const {
+    Recording recent;
+    recent.duration_s = now_s;
+    recent.channels.reserve(m_channels.size());
+    for (std::size_t i = 0; i < m_channels.size(); ++i) {
+        const Channel& whole = m_channels[i];
+        const auto after = std::upper_bound(whole.times_s.begin(), whole.times_s.end(), from_s);
+        const auto first = std::max<std::ptrdiff_t>(0, after - whole.times_s.begin() - 1);
+        Channel& tail = recent.channels.emplace_back(Channel{whole.key, whole.probe, {}, {}});
+        tail.times_s.assign(whole.times_s.begin() + first, whole.times_s.end());
+        tail.values.assign(whole.values.begin() + first, whole.values.end());
+        m_thinners[i].copyHeld(tail);
+    }
+    sortByKey(recent.channels);
+    const auto firstEvent = std::partition_point(
+        m_events.begin(), m_events.end(), [&](const DriveEvent& event) { return event.time_s < from_s; });
+    recent.events.assign(firstEvent, m_events.end());
+    return recent;
+}
+
 Recording Recorder::finish(double duration_s) {
     for (ChannelThinner& thinner : m_thinners) {
         thinner.flush();
@@ -140,8 +172,7 @@ Recording Recorder::finish(double duration_s) {
     recording.duration_s = duration_s;
     recording.channels = std::move(m_channels);
     recording.events = std::move(m_events);
-    std::sort(recording.channels.begin(), recording.channels.end(),
-              [](const Channel& a, const Channel& b) { return a.key < b.key; });
+    sortByKey(recording.channels);
     return recording;
 }
 

@@ -20,6 +20,8 @@ public:
     void jump(double time_s, double value);
     /// Keeps the sample that is still held back.
     void flush();
+    /// Adds the sample that is still held back to a copy of the channel.
+    void copyHeld(Channel& copy) const;
 
 private:
     void keep(double time_s, double value);
@@ -48,6 +50,8 @@ public:
     void addEvent(DriveEvent event) { m_events.push_back(std::move(event)); }
     std::size_t channelCount() const { return m_channels.size(); }
 
+    /// A copy of what was kept from `from_s` up to now, with the last sample before it.
+    Recording since(double from_s, double now_s) const;
     /// Ends the recording.
     Recording finish(double duration_s);
 

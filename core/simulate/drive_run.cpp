@@ -1,0 +1,195 @@
+#include "core/simulate/drive_run.h"
+
+#include "core/units/quantity_kind.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace pumpwright {
+namespace {
+
+constexpr double kFirstStep_s = 1e-6;
+constexpr double kLongestFirstStep_s = 1e-2;
+/// Before the drive the vehicle stood: the little capacitances of open contacts are charged.
+constexpr double kStood_s = 3e-7;
+constexpr double kSameInstant_s = 1e-10; ///< times closer than this are one
+constexpr double kLongestStep_s = 60;
+constexpr int kMostEventsAtOnce = 200;
+constexpr double kCrowdSpan_s = 1e-3;
+constexpr int kMostEventsInCrowd = 5000;
+constexpr long kMostSteps = 20'000'000;
+constexpr long kStepsBetweenReports = 64;
+
+} // namespace
+
+DriveRun::DriveRun(const Circuit& circuit, const DriveOptions& options)
+    : m_options(options), m_end_s(circuit.plan.duration_s), m_system(circuit),
+      m_stepper(m_system, options.relativeTolerance), m_events(m_system),
+      m_recorder(m_system.channels(), options.recordingBytes),
+      m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()),
+      m_before(m_x.size()), m_after(m_x.size()), m_lastStep_s(kFirstStep_s) {}
+
+bool DriveRun::begin() {
+    m_begun = true;
+    return settle(kStood_s) && restart();
+}
+
+bool DriveRun::advanceTo(double time_s) {
+    if (!m_begun && !begin()) {
+        return false;
+    }
+    while (m_result.status == DriveStatus::Finished && m_time_s < time_s && advance(time_s)) {
+        report();
+    }
+    return m_result.status == DriveStatus::Finished;
+}
+
+bool DriveRun::followPlan(const DrivePlan& plan) {
+    m_system.followPlan(plan);
+    return m_result.status == DriveStatus::Finished && (!m_begun || restart());
+}
+
+DriveResult DriveRun::finish() {
+    recordNow(false); // a run that stopped at its start has one sample too
+    m_result.recording = m_recorder.finish(m_time_s);
+    const RadauStepper::Counts counts = m_stepper.counts();
+    m_result.statistics = {counts.steps, counts.rejected, counts.factorisations, counts.newtonIterations,
+                           m_eventCount, m_system.size()};
+    return std::move(m_result);
+}
+
+/// Makes one step and deals with what happens in it. False where the run ends early.
+bool DriveRun::advance(double latest_s) {
+    const double due_s = m_system.nextDue_s(m_time_s);
+    const double to_s = std::min({due_s, latest_s, m_time_s + kLongestStep_s});
+    if (to_s - m_time_s < kSameInstant_s) {
+        m_time_s = to_s;
+        return restart();
+    }
+    if (m_stepper.step(to_s) == RadauStepper::Outcome::TooFine) {
+        const auto& owner = m_system.ownerOf(m_stepper.culprit());
+        return stop(
+            fmt::format("the step would have to be shorter than time can be told apart, because of {}",
+                        owner.name),
+            owner.id);
+    }
+    const StepPolynomial& step = m_stepper.polynomial();
+    const std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
+    const double reached_s = event_s.value_or(step.end_s);
+    m_lastStep_s = std::clamp(step.end_s - step.begin_s, kFirstStep_s, kLongestFirstStep_s);
+    record(step.begin_s, reached_s);
+    m_time_s = reached_s;
+    if (reached_s < step.end_s) {
+        step.evaluate(reached_s, m_x);
+    } else {
+        std::copy(m_stepper.x().begin(), m_stepper.x().end(), m_x.begin());
+    }
+    recordNow(false);
+    return event_s || m_time_s >= due_s ? restart() : true;
+}
+
+bool DriveRun::settle(double within_s) {
+    if (m_stepper.settle(m_time_s, m_x, within_s)) {
+        return true;
+    }
+    const auto& owner = m_system.ownerOf(m_stepper.culprit());
+    return stop(fmt::format("no state of the circuit fits the equations, nearest to blame is {}", owner.name),
+                owner.id);
+}
+
+/// Deals with everything that is due at this instant and starts the stepper anew: with a fine step where
+/// currents or flows jump, else with the one before, for a pedal that starts to move or an armature that
+/// starts to travel.
+bool DriveRun::restart() {
+    double firstStep_s = m_lastStep_s;
+    for (int round = 0; round < kMostEventsAtOnce; ++round) {
+        if (!settle(kSameInstant_s)) {
+            return false;
+        }
+        recordNow(true);
+        const std::vector<EventFinder::Due> due = m_events.dueAt(m_time_s, m_x);
+        if (due.empty()) {
+            m_stepper.start(m_time_s, m_x, firstStep_s);
+            return true;
+        }
+        m_system.rightSide(m_time_s, m_x, m_before);
+        if (!happenAll(due)) {
+            return false;
+        }
+        m_system.rightSide(m_time_s, m_x, m_after);
+        if (m_before != m_after) {
+            firstStep_s = kFirstStep_s;
+        }
+    }
+    const PlacedLaw& law = m_system.laws()[m_events.dueAt(m_time_s, m_x).front().law];
+    return stop(fmt::format("{} switches to and fro without end", law.reference), law.id);
+}
+
+bool DriveRun::happenAll(std::span<const EventFinder::Due> due) {
+    for (const EventFinder::Due& event : due) {
+        const PlacedLaw& placed = m_system.laws()[event.law];
+        const Point at = m_system.pointFor(placed, m_time_s, m_x);
+        if (placed.law->eventValue(event.event, at) < 0) {
+            continue; // an event before it in the same instant has settled it
+        }
+        std::string what = placed.law->happen(event.event, at, m_system.memoryOf(placed));
+        ++m_eventCount;
+        if (!what.empty()) {
+            m_recorder.addEvent({m_time_s, placed.subject, placed.id, std::move(what)});
+        }
+        if (m_time_s - m_crowdBegin_s > kCrowdSpan_s) {
+            m_crowdBegin_s = m_time_s;
+            m_crowd = 0;
+        }
+        if (++m_crowd > kMostEventsInCrowd) {
+            return stop(fmt::format("{} switches more than {} times within a millisecond", placed.reference,
+                                    kMostEventsInCrowd),
+                        placed.id);
+        }
+    }
+    return true;
+}
+
+void DriveRun::record(double from_s, double to_s) {
+    m_between.resize(m_x.size());
+    for (const double share : {0.25, 0.5, 0.75}) {
+        const double time_s = from_s + share * (to_s - from_s);
+        m_stepper.polynomial().evaluate(time_s, m_between);
+        m_system.channelValues(time_s, m_between, m_values);
+        m_recorder.add(time_s, m_values);
+    }
+}
+
+void DriveRun::recordNow(bool jump) {
+    m_system.channelValues(m_time_s, m_x, m_values);
+    if (jump) {
+        m_recorder.jump(m_time_s, m_values);
+    } else {
+        m_recorder.add(m_time_s, m_values);
+    }
+}
+
+void DriveRun::report() {
+    const RadauStepper::Counts counts = m_stepper.counts();
+    if (m_options.cancel != nullptr && m_options.cancel->load(std::memory_order_relaxed)) {
+        m_result.status = DriveStatus::Cancelled;
+    } else if (counts.steps > kMostSteps) {
+        stop("it takes too many steps", {});
+    } else if (m_options.progress && counts.steps % kStepsBetweenReports == 0) {
+        m_options.progress(m_time_s / m_end_s);
+    }
+}
+
+bool DriveRun::stop(const std::string& why, const std::string& id) {
+    m_result.status = DriveStatus::Stopped;
+    m_result.message = fmt::format("The drive cannot be simulated beyond {}: {}.",
+                                   formatQuantity(m_time_s, QuantityKind::Time), why);
+    if (!id.empty()) {
+        m_result.suspects.push_back(id);
+    }
+    return false;
+}
+
+} // namespace pumpwright
