@@ -4,7 +4,6 @@
 
 #include <fcntl.h>
 #include <fmt/core.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
@@ -36,6 +35,9 @@ int FileCalls::rename(const char* from, const char* to) {
 }
 int FileCalls::unlink(const char* path) {
     return ::unlink(path);
+}
+int FileCalls::stat(const char* path, struct stat* about) {
+    return ::stat(path, about);
 }
 
 namespace {
@@ -193,11 +195,35 @@ Result<void> syncFolder(const std::filesystem::path& path, FileCalls& calls) {
 }
 
 /// The absolute path of the file itself where `path` is a link to it.
-std::filesystem::path realPath(const std::filesystem::path& path) {
+Result<std::filesystem::path> realPath(const std::filesystem::path& path) {
     std::error_code failed;
     const std::filesystem::path absolute = std::filesystem::absolute(path, failed);
-    const std::filesystem::path canonical = std::filesystem::weakly_canonical(absolute, failed);
-    return failed ? absolute : canonical;
+    if (!failed) {
+        std::filesystem::path canonical = std::filesystem::weakly_canonical(absolute, failed);
+        if (!failed) {
+            return canonical;
+        }
+    }
+    return tl::unexpected(unwritable(path, "Not saved, because this cannot be reached:", failed.value()));
+}
+
+Result<void> replaceRealFile(const std::filesystem::path& target, std::string_view text, FileCalls& calls) {
+    struct stat about {};
+    mode_t mode = 0666;
+    if (calls.stat(target.c_str(), &about) == 0) {
+        if (!S_ISREG(about.st_mode)) {
+            return tl::unexpected(unwritable(target, "Not saved, because this is no file:", EISDIR));
+        }
+        mode = about.st_mode & 0777U;
+        if (const auto kept = keepPrevious(target, mode, calls); !kept) {
+            return kept;
+        }
+    } else if (errno != ENOENT) { // it may be there: writing without keeping it would lose it
+        return tl::unexpected(unwritable(target, "Not saved, because this cannot be reached:", errno));
+    }
+    const auto replaced = replaceWith(target, mode, calls, "Not saved, because this cannot be written:",
+                                      [&](SideFile& side) { return side.write(text); });
+    return replaced ? syncFolder(target, calls) : replaced;
 }
 
 } // namespace
@@ -238,21 +264,8 @@ Result<void> replaceFile(const std::filesystem::path& path, std::string_view tex
 }
 
 Result<void> replaceFile(const std::filesystem::path& path, std::string_view text, FileCalls& calls) {
-    const std::filesystem::path target = realPath(path);
-    struct stat about {};
-    mode_t mode = 0666;
-    if (::stat(target.c_str(), &about) == 0) {
-        if (!S_ISREG(about.st_mode)) {
-            return tl::unexpected(unwritable(path, "Not saved, because this is no file:", EISDIR));
-        }
-        mode = about.st_mode & 0777U;
-        if (const auto kept = keepPrevious(target, mode, calls); !kept) {
-            return kept;
-        }
-    }
-    const auto replaced = replaceWith(target, mode, calls, "Not saved, because this cannot be written:",
-                                      [&](SideFile& side) { return side.write(text); });
-    return replaced ? syncFolder(target, calls) : replaced;
+    return realPath(path).and_then(
+        [&](const std::filesystem::path& target) { return replaceRealFile(target, text, calls); });
 }
 
 } // namespace pumpwright

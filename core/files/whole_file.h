@@ -2,6 +2,7 @@
 
 #include "core/units/result.h"
 
+#include <sys/stat.h>
 #include <sys/types.h>
 
 #include <cstddef>
@@ -23,6 +24,7 @@ public:
     virtual int close(int file);
     virtual int rename(const char* from, const char* to);
     virtual int unlink(const char* path);
+    virtual int stat(const char* path, struct stat* about);
 };
 
 /// The bytes of a regular file of at most `mostBytes`.
