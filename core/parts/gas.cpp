@@ -37,9 +37,9 @@ Sloped<1> shareOfChoked(double u) {
         return {1, {}};
     }
     const double squared = u * (2 - u);
-    const double straight = squared + kLaminarShare;
-    const double factor = std::sqrt((1 + kLaminarShare) / straight);
-    return {squared * factor, {2 * (1 - u) * factor * (1 - 0.5 * squared / straight)}};
+    const double perStraight = 1 / (squared + kLaminarShare);
+    const double factor = std::sqrt((1 + kLaminarShare) * perStraight);
+    return {squared * factor, {2 * (1 - u) * factor * (1 - 0.5 * squared * perStraight)}};
 }
 
 void addToBothSides(Equations& equations, Unknown row, Unknown otherRow, Unknown column, double slope) {
@@ -84,11 +84,13 @@ GasState gasState(const Point& at, const GasNode& node) {
     }
     GasState state{std::max(at[node.pressure], kLowestPressure_Pa), 0, 0, 0};
     const double mass = std::max(at[node.mass], kLowestMass_kg);
-    const double temperature = at[node.energy] / (mass * air::kHeatAtVolume_JperkgK);
+    const double perEnergy = 1 / (mass * air::kHeatAtVolume_JperkgK);
+    const double temperature = at[node.energy] * perEnergy;
     state.temperature_K = std::clamp(temperature, kLowestTemperature_K, kHighestTemperature_K);
     if (temperature > kLowestTemperature_K && temperature < kHighestTemperature_K) {
-        state.temperaturePerMass = at[node.mass] > kLowestMass_kg ? -temperature / mass : 0;
-        state.temperaturePerEnergy = 1 / (mass * air::kHeatAtVolume_JperkgK);
+        state.temperaturePerMass =
+            at[node.mass] > kLowestMass_kg ? -temperature * perEnergy * air::kHeatAtVolume_JperkgK : 0;
+        state.temperaturePerEnergy = perEnergy;
     }
     return state;
 }
@@ -118,15 +120,15 @@ double Orifice::sonicConductance() const {
 MassFlow orificeFlow(const Orifice& orifice, const FlowSides& sides) {
     return inEitherDirection(sides, [&](const FlowSides& s) -> MassFlow {
         const double ratio = s.toPressure_Pa / s.fromPressure_Pa;
-        const double span = 1 - orifice.criticalRatio;
-        const double chokedPerPressure =
-            orifice.effectiveArea_m2 * kChokedFlow / std::sqrt(s.fromTemperature_K);
-        const Sloped<1> share = shareOfChoked((1 - ratio) / span);
+        const double perSpan = 1 / (1 - orifice.criticalRatio);
+        const double perTemperature = 1 / s.fromTemperature_K;
+        const double chokedPerPressure = orifice.effectiveArea_m2 * kChokedFlow * std::sqrt(perTemperature);
+        const Sloped<1> share = shareOfChoked((1 - ratio) * perSpan);
         const double flow = chokedPerPressure * s.fromPressure_Pa * share.value;
-        const double perRatio = chokedPerPressure * share.slopes[0] / span;
-        return {flow,
-                {chokedPerPressure * share.value + perRatio * ratio, -0.5 * flow / s.fromTemperature_K,
-                 -perRatio, 0}};
+        const double perRatio = chokedPerPressure * share.slopes[0] * perSpan;
+        return {
+            flow,
+            {chokedPerPressure * share.value + perRatio * ratio, -0.5 * flow * perTemperature, -perRatio, 0}};
     });
 }
 
@@ -135,12 +137,13 @@ MassFlow laminarFlow(double diameter_m, double length_m, double viscosity_Pas, c
     const double conductance = std::numbers::pi * squared_m2 * squared_m2 /
                                (256 * viscosity_Pas * length_m * kAirGasConstant_JPerKgK);
     return inEitherDirection(sides, [&](const FlowSides& s) -> MassFlow {
-        const double perSquare = conductance / s.fromTemperature_K;
+        const double perTemperature = 1 / s.fromTemperature_K;
+        const double perSquare = conductance * perTemperature;
         const double flow =
             perSquare * (s.fromPressure_Pa - s.toPressure_Pa) * (s.fromPressure_Pa + s.toPressure_Pa);
-        return {flow,
-                {2 * perSquare * s.fromPressure_Pa, -flow / s.fromTemperature_K,
-                 -2 * perSquare * s.toPressure_Pa, 0}};
+        return {
+            flow,
+            {2 * perSquare * s.fromPressure_Pa, -flow * perTemperature, -2 * perSquare * s.toPressure_Pa, 0}};
     });
 }
 
@@ -150,10 +153,10 @@ MassFlow limitedFlow(const MassFlow& friction, const MassFlow& bore) {
         return chained(friction, 0, 1 / std::hypot(1.0, friction.slopes[0] / bore.slopes[0]));
     }
     const double ratio = friction.value / bore.value;
-    const double sum = 1 + ratio * ratio;
-    const double root = std::sqrt(sum);
-    const double perFriction = 1 / (sum * root);
-    return chained(friction, bore, friction.value / root, perFriction, ratio * ratio * ratio * perFriction);
+    const double perRoot = 1 / std::sqrt(1 + ratio * ratio);
+    const double perFriction = perRoot * perRoot * perRoot;
+    return chained(friction, bore, friction.value * perRoot, perFriction,
+                   ratio * ratio * ratio * perFriction);
 }
 
 void addGasFlow(Equations& equations, const GasSides& sides, const MassFlow& flow_kgps) {
