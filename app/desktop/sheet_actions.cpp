@@ -14,6 +14,9 @@
 #include <QPrinter>
 #include <QPrintPreviewDialog>
 #include <QProgressDialog>
+#include <QTimer>
+
+#include <chrono>
 
 namespace pumpwright {
 
@@ -32,6 +35,29 @@ SheetActions::SheetActions(Document& document, Analysis& analysis, Dialogs& dial
             [this] { withPaper([this](const SheetPaper& paper) { openPrintDialog(paper); }); });
     connect(m_writePdf, &QAction::triggered, this, &SheetActions::askAndWritePdf);
     connect(m_maker, &SheetMaker::progress, this, &SheetActions::showProgress);
+    prepareWhileIdle();
+}
+
+/// The breakdowns of the fault-finding table take seconds: they are simulated while the builder looks at the
+/// circuit, so that the sheet is there when it is asked for.
+void SheetActions::prepareWhileIdle() {
+    constexpr std::chrono::seconds kIdle{4};
+    auto* idle = new QTimer(this);
+    idle->setSingleShot(true);
+    idle->setInterval(kIdle);
+    connect(&m_analysis, &Analysis::runningChanged, this, [this, idle](bool running) {
+        if (running) {
+            idle->stop();
+            m_maker->stopPreparing();
+        } else {
+            idle->start();
+        }
+    });
+    connect(idle, &QTimer::timeout, this, [this] {
+        if (!m_document.circuit().parts.empty()) {
+            m_maker->prepare(m_document.circuit());
+        }
+    });
 }
 
 QString SheetActions::documentName() const {

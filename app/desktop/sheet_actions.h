@@ -39,6 +39,7 @@ Q_SIGNALS:
 private:
     /// Hands over the sheet of the circuit as it was, when it is made.
     void withPaper(const std::function<void(const SheetPaper&)>& act);
+    void prepareWhileIdle();
     void showProgress(int done, int total);
     QString documentName() const;
     void openPreview(const SheetPaper& paper);

@@ -1,6 +1,7 @@
 #include "app/desktop/document/analysis.h"
 
 #include "app/desktop/document/document.h"
+#include "app/desktop/document/same_results.h"
 #include "core/checks/rule.h"
 #include "core/nets/nets.h"
 
@@ -11,30 +12,6 @@
 #include <thread>
 
 namespace pumpwright {
-namespace {
-
-/// The circuit without what only the drawing shows: moving a part asks for no new drive.
-Circuit withoutDrawing(Circuit circuit) {
-    for (auto& [id, part] : circuit.parts) {
-        part.at = {};
-        part.quarterTurns = 0;
-        part.mirrored = false;
-    }
-    for (auto& [id, wire] : circuit.wires) {
-        wire.bends.clear();
-    }
-    for (auto& [id, hose] : circuit.hoses) {
-        hose.bends.clear();
-    }
-    return circuit;
-}
-
-bool haveSameResults(const Circuit& a, const Circuit& b) {
-    return a.parts == b.parts && a.wires == b.wires && a.hoses == b.hoses && a.plan == b.plan &&
-           a.limits == b.limits && a.waivers == b.waivers;
-}
-
-} // namespace
 
 /// The other thread. It takes the newest circuit, runs it, and posts what it found back to the analysis.
 class Analysis::Worker {

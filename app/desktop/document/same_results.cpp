@@ -1,0 +1,25 @@
+#include "app/desktop/document/same_results.h"
+
+namespace pumpwright {
+
+Circuit withoutDrawing(Circuit circuit) {
+    for (auto& [id, part] : circuit.parts) {
+        part.at = {};
+        part.quarterTurns = 0;
+        part.mirrored = false;
+    }
+    for (auto& [id, wire] : circuit.wires) {
+        wire.bends.clear();
+    }
+    for (auto& [id, hose] : circuit.hoses) {
+        hose.bends.clear();
+    }
+    return circuit;
+}
+
+bool haveSameResults(const Circuit& a, const Circuit& b) {
+    return a.parts == b.parts && a.wires == b.wires && a.hoses == b.hoses && a.plan == b.plan &&
+           a.limits == b.limits && a.waivers == b.waivers;
+}
+
+} // namespace pumpwright
