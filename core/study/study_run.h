@@ -38,6 +38,7 @@ public:
     /// Runs jobs 0…count−1; returns how many results were taken.
     static std::size_t run(std::size_t count, const StudyOptions& options, Job job, Take take) {
         OrderedRun self(count, options, std::move(job));
+        self.start(options);
         return self.takeAll(options, take);
     }
 
@@ -45,16 +46,20 @@ private:
     OrderedRun(std::size_t count, const StudyOptions& options, Job job)
         : m_count(count), m_job(std::move(job)) {
         constexpr std::size_t kWaitingPerThread = 4;
-        const unsigned threads = threadsOf(options);
-        m_slots.resize(kWaitingPerThread * threads);
-        for (unsigned i = 0; i < threads && i < count; ++i) {
-            m_threads.emplace_back([this] { work(); });
-        }
+        m_slots.resize(kWaitingPerThread * threadsOf(options));
     }
     ~OrderedRun() {
         halt();
         for (std::thread& thread : m_threads) {
             thread.join();
+        }
+    }
+
+    /// Not part of the construction: where a thread finds no memory, the destructor ends those before it.
+    void start(const StudyOptions& options) {
+        m_threads.reserve(threadsOf(options));
+        for (unsigned i = 0; i < threadsOf(options) && i < m_count; ++i) {
+            m_threads.emplace_back([this] { work(); });
         }
     }
 
