@@ -9,6 +9,7 @@
 #include <array>
 #include <cerrno>
 #include <cstdio>
+#include <cstring>
 #include <functional>
 #include <optional>
 #include <system_error>
@@ -42,8 +43,11 @@ int FileCalls::stat(const char* path, struct stat* about) {
 
 namespace {
 
+/// In English whatever the locale is, as all messages of core: strerror() and std::generic_category() follow
+/// it.
 std::string reason(int number) {
-    return std::generic_category().message(number);
+    const char* text = ::strerrordesc_np(number);
+    return text ? text : fmt::format("error {}", number);
 }
 
 Error unreadable(const std::filesystem::path& path, const std::string& why) {
