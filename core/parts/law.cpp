@@ -12,12 +12,12 @@ void MassMatrix::addCapacitance(Unknown a, Unknown b, double capacitance_F) {
 }
 
 double Law::eventValue(std::size_t, const Point&) const {
-    assert(!"a law with events states their values");
+    assert(false && "a law with events states their values");
     return -1;
 }
 
 std::string Law::happen(std::size_t, const Point&, std::span<double>) const {
-    assert(!"a law with events states what they do");
+    assert(false && "a law with events states what they do");
     return {};
 }
 

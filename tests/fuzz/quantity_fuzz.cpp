@@ -1,25 +1,14 @@
 #include "core/units/money.h"
 #include "core/units/quantity_kind.h"
+#include "tests/fuzz/promise.h"
 
 #include <cmath>
-#include <cstddef>
-#include <cstdint>
-#include <cstdio>
-#include <cstdlib>
 #include <string>
 
 namespace {
 
 using pumpwright::QuantityKind;
-
-/// A broken promise ends the run, which libFuzzer and the replay both report with the input.
-void require(bool kept, const char* promise) {
-    if (!kept) {
-        std::fputs(promise, stderr);
-        std::fputc('\n', stderr);
-        std::abort();
-    }
-}
+using pumpwright::require;
 
 void checkRead(double si, QuantityKind kind) {
     require(std::isfinite(si), "a value that is read is finite");
@@ -33,7 +22,7 @@ void checkRead(double si, QuantityKind kind) {
     require(pumpwright::formatQuantity(*again, kind) == shown, "a value read back is shown as the same text");
 }
 
-void checkRefused(const pumpwright::Error& error) {
+void checkRefusedText(const pumpwright::Error& error) {
     require(error.text.find("for example") != std::string::npos, "a refusal says what would be right");
     require(error.text.size() < 1000, "a refusal is short whatever the input");
 }
@@ -41,16 +30,13 @@ void checkRefused(const pumpwright::Error& error) {
 } // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
-    std::string text(size, '\0');
-    for (std::size_t i = 0; i < size; ++i) {
-        text[i] = static_cast<char>(data[i]);
-    }
+    const std::string text = pumpwright::textOf(data, size);
     for (const QuantityKind kind : pumpwright::quantityKinds()) {
         const auto read = pumpwright::parseQuantity(text, kind);
         if (read) {
             checkRead(*read, kind);
         } else {
-            checkRefused(read.error());
+            checkRefusedText(read.error());
         }
     }
     const auto money = pumpwright::parseMoney(text, "EUR");

@@ -80,12 +80,23 @@ void runTarget(const std::string& text) {
     LLVMFuzzerTestOneInput(currentInput.data(), currentInput.size());
 }
 
-/// A text file has a seed on each line, any other file is one seed.
+std::string bytesOf(std::string_view hex) {
+    std::string bytes;
+    for (; hex.size() >= 2; hex.remove_prefix(2)) {
+        unsigned char byte = 0;
+        std::from_chars(hex.data(), hex.data() + 2, byte, 16);
+        bytes += static_cast<char>(byte);
+    }
+    return bytes;
+}
+
+/// A .txt file has a seed on each line, a .hex file the bytes of one as hexadecimal digits; any other file is
+/// one seed.
 void addSeeds(const std::filesystem::path& path, std::vector<std::string>& seeds) {
     std::ifstream file(path, std::ios::binary);
-    if (path.extension() == ".txt") {
+    if (path.extension() == ".txt" || path.extension() == ".hex") {
         for (std::string line; std::getline(file, line);) {
-            seeds.push_back(line);
+            seeds.push_back(path.extension() == ".hex" ? bytesOf(line) : line);
         }
     } else {
         std::ostringstream text;
@@ -105,9 +116,9 @@ int main(int argc, char** argv) {
         addSeeds(argv[i], seeds);
     }
     if (seeds.empty() || count == 0) {
-        std::fputs(
-            "usage: replay ROUNDS SEEDS..., a .txt with a seed on each line, other files as they are\n",
-            stderr);
+        std::fputs("usage: replay ROUNDS SEEDS..., a .txt or .hex with a seed on each line, other files as "
+                   "they are\n",
+                   stderr);
         return 2;
     }
     std::signal(SIGABRT, printInput);

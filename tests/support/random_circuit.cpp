@@ -43,12 +43,8 @@ bool hasEnds(const Circuit& circuit, bool vacuum) {
 
 } // namespace
 
-int RandomCircuits::below(int limit) {
-    return static_cast<int>(m_engine() % static_cast<std::uint64_t>(limit));
-}
-
 double RandomCircuits::valueOf(const ParameterSpec& spec) {
-    const double share = static_cast<double>(m_engine() >> 11U) * 0x1p-53; // 0…1, every bit of a double used
+    const double share = m_draws.share();
     switch (below(5)) {
     case 0:
         return spec.low;
@@ -126,13 +122,15 @@ Part RandomCircuits::part(int number) {
 }
 
 End RandomCircuits::randomEnd(const Circuit& circuit, bool vacuum) {
-    for (;;) {
-        const auto& [id, part] = oneOf(circuit.parts);
-        const auto ends = endsOf(part, vacuum);
-        if (!ends.empty()) {
-            return {id, ends[static_cast<std::size_t>(below(static_cast<int>(ends.size())))].name};
+    std::vector<const std::pair<const PartId, Part>*> having;
+    for (const auto& one : circuit.parts) {
+        if (!endsOf(one.second, vacuum).empty()) {
+            having.push_back(&one);
         }
     }
+    const auto& [id, part] = *having[static_cast<std::size_t>(below(static_cast<int>(having.size())))];
+    const auto ends = endsOf(part, vacuum);
+    return {id, ends[static_cast<std::size_t>(below(static_cast<int>(ends.size())))].name};
 }
 
 Wire RandomCircuits::wire(const Circuit& circuit) {
