@@ -21,7 +21,8 @@ constexpr char kAbout[] = "Pumpwright: a workbench for fitting an electric vacuu
 
 constexpr char kStatuses[] =
     "Exit status: 0 nothing at or above the asked signal word, 1 findings or a drive that could not be\n"
-    "finished, 2 bad use, 3 a file that can't be read or written, 130 interrupted.";
+    "finished, 2 bad use, 3 a file that can't be read or written, 4 the program failed itself, 130 "
+    "interrupted.";
 
 struct CommandName {
     std::string_view name;

@@ -12,6 +12,7 @@ enum class ExitStatus {
     Findings = 1,      ///< something was found, or the drive could not be finished
     BadUse = 2,        ///< the command line makes no sense
     Unreadable = 3,    ///< a file can't be read or written
+    FailedItself = 4,  ///< the program is at fault, or memory ran out
     Interrupted = 130, ///< by Ctrl-C, as shells count it
 };
 

@@ -4,8 +4,12 @@
 #include "tests/support/catch.h"
 
 #include <clocale>
+#include <cstdio>
 
 int main(int argc, char** argv) {
-    std::setlocale(LC_ALL, "");
+    if (!std::setlocale(LC_ALL, "")) {
+        std::fputs("The locale of the environment is not installed; set LC_ALL=C.UTF-8.\n", stderr);
+        return 2;
+    }
     return Catch::Session().run(argc, argv);
 }

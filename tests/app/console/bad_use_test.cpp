@@ -38,6 +38,17 @@ TEST_CASE("a command with a slip of the pen is answered with the right one", "[c
     CHECK(bad.err.contains("\"check\""));
 }
 
+TEST_CASE("output that finds no room on the disk ends with status 3 and says so", "[console][bad-use]") {
+    const CircuitFolder folder;
+    QProcess process;
+    process.setStandardOutputFile(QStringLiteral("/dev/full"));
+    process.start(QStringLiteral(PUMPWRIGHT_PROGRAM),
+                  {QStringLiteral("parts"), folder.with(QStringLiteral("a.pumpwright"), Circuit{})});
+    REQUIRE(process.waitForFinished(30'000));
+    CHECK(process.exitCode() == 3);
+    CHECK(process.readAllStandardError().startsWith("pumpwright: The output cannot be written"));
+}
+
 TEST_CASE("the window without a display says what to do instead", "[console][bad-use]") {
     const CircuitFolder folder;
     const ProgramRun bad = run({folder.with(QStringLiteral("a.pumpwright"), Circuit{})});
