@@ -1,0 +1,192 @@
+#include "app/desktop/translations.h"
+#include "tests/app/window/bench.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QDockWidget>
+#include <QFile>
+#include <QLabel>
+#include <QLocale>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTranslator>
+#include <QXmlStreamReader>
+
+#include <set>
+
+using namespace pumpwright;
+
+namespace {
+
+struct Message {
+    QString context;
+    QString source;
+    QStringList texts; ///< more than one where the language has more than one plural
+    bool isFinished = true;
+};
+
+std::vector<Message> messagesOf(const QString& path) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader reader(&file);
+    std::vector<Message> messages;
+    QString context;
+    bool inTranslation = false;
+    QString text;
+    while (!reader.atEnd()) {
+        const auto token = reader.readNext();
+        if (token == QXmlStreamReader::StartElement) {
+            if (reader.name() == QLatin1String("name")) {
+                context = reader.readElementText();
+            } else if (reader.name() == QLatin1String("source")) {
+                messages.push_back({context, reader.readElementText(), {}, true});
+            } else if (reader.name() == QLatin1String("translation")) {
+                messages.back().isFinished = !reader.attributes().hasAttribute(QLatin1String("type"));
+                inTranslation = true;
+                text.clear();
+            } else if (reader.name() == QLatin1String("numerusform")) {
+                messages.back().texts << reader.readElementText();
+            }
+        } else if (token == QXmlStreamReader::Characters && inTranslation) {
+            text += reader.text();
+        } else if (token == QXmlStreamReader::EndElement && reader.name() == QLatin1String("translation")) {
+            inTranslation = false;
+            if (messages.back().texts.isEmpty()) {
+                messages.back().texts << text;
+            }
+        }
+    }
+    REQUIRE_FALSE(reader.hasError());
+    return messages;
+}
+
+std::multiset<QString> placeholders(const QString& text) {
+    static const QRegularExpression kPlaceholder(QStringLiteral("%(\\d+|n)|\\[\\*\\]"));
+    std::multiset<QString> found;
+    for (auto match = kPlaceholder.globalMatch(text); match.hasNext();) {
+        found.insert(match.next().captured());
+    }
+    return found;
+}
+
+QString textsFile(const QString& language) {
+    return QStringLiteral("resources/translations/pumpwright_%1.ts").arg(language);
+}
+
+std::set<std::pair<QString, QString>> keysOf(const std::vector<Message>& messages) {
+    std::set<std::pair<QString, QString>> keys;
+    for (const Message& message : messages) {
+        keys.emplace(message.context, message.source);
+    }
+    return keys;
+}
+
+/// English that is forty percent longer, with letters above and below the usual height.
+class LongWinded final : public QTranslator {
+public:
+    QString translate(const char*, const char* source, const char*, int n) const override {
+        QString text = QString::fromUtf8(source);
+        if (n >= 0) {
+            text.replace(QStringLiteral("%n"), QString::number(n));
+        }
+        for (auto more = (text.size() * 2 + 4) / 5; more > 0; more -= 6) {
+            text += QStringLiteral(" Ågjpq").left(more + 1);
+        }
+        return text;
+    }
+    bool isEmpty() const override { return false; }
+};
+
+bool isShownInFull(const QWidget& widget) {
+    return widget.visibleRegion().boundingRect().width() >= widget.width() - 1;
+}
+
+/// Whether the widget has the room that its text asks for, or breaks its lines, and nothing covers its sides.
+bool hasRoom(const QWidget& widget) {
+    if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
+        const bool fits = label->wordWrap() || label->width() >= label->minimumSizeHint().width();
+        return label->text().isEmpty() || (fits && isShownInFull(widget));
+    }
+    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+    return button == nullptr || button->text().isEmpty() ||
+           (button->width() >= button->minimumSizeHint().width() && isShownInFull(widget));
+}
+
+} // namespace
+
+TEST_CASE("every text of the window is there in German and in Spanish", "[window][translations]") {
+    CHECK(spokenLanguages() == QStringList{QStringLiteral("de"), QStringLiteral("es")});
+    for (const QString& language : spokenLanguages()) {
+        const auto messages = messagesOf(textsFile(language));
+        REQUIRE(messages.size() > 500);
+        for (const Message& message : messages) {
+            INFO(language.toStdString() << ": " << message.source.toStdString());
+            CHECK(message.isFinished);
+            REQUIRE_FALSE(message.texts.isEmpty());
+            for (const QString& text : message.texts) {
+                CHECK_FALSE(text.trimmed().isEmpty() != message.source.trimmed().isEmpty());
+                CHECK(placeholders(text) == placeholders(message.source));
+                CHECK(text.startsWith(QLatin1Char(' ')) == message.source.startsWith(QLatin1Char(' ')));
+                CHECK(text.count(QLatin1Char('&')) == message.source.count(QLatin1Char('&')));
+            }
+        }
+    }
+}
+
+TEST_CASE("the texts that translators see are those of the sources", "[window][translations]") {
+    const QTemporaryDir folder;
+    const QString fresh = folder.filePath(QStringLiteral("fresh.ts"));
+    QProcess lupdate;
+    lupdate.start(QStringLiteral(PUMPWRIGHT_LUPDATE),
+                  {QStringLiteral("-silent"), QStringLiteral("app/desktop"), QStringLiteral("-I"),
+                   QStringLiteral("."), QStringLiteral("-locations"), QStringLiteral("none"),
+                   QStringLiteral("-ts"), fresh});
+    REQUIRE(lupdate.waitForFinished(60000));
+    REQUIRE(lupdate.exitCode() == 0);
+    const auto now = keysOf(messagesOf(fresh));
+    REQUIRE(now.size() > 500);
+    // What differs is brought up to date by the target update-translations.
+    CHECK(keysOf(messagesOf(textsFile(QStringLiteral("de")))) == now);
+    CHECK(keysOf(messagesOf(textsFile(QStringLiteral("es")))) == now);
+}
+
+TEST_CASE("the window speaks German, and English again", "[window][translations]") {
+    speak(QLocale(QLocale::German));
+    {
+        WindowBench bench;
+        CHECK(bench.window.findChild<QDockWidget*>(QStringLiteral("findings"))->windowTitle() ==
+              QStringLiteral("Befunde"));
+        bench.keepPicture(QStringLiteral("window-german.png"));
+    }
+    speak(QLocale(QLocale::English));
+    WindowBench bench;
+    CHECK(bench.window.findChild<QDockWidget*>(QStringLiteral("findings"))->windowTitle() ==
+          QStringLiteral("Findings"));
+}
+
+TEST_CASE("texts longer by forty percent, written from the right, are cut nowhere",
+          "[window][translations]") {
+    LongWinded longWinded;
+    QCoreApplication::installTranslator(&longWinded);
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    {
+        WindowBench bench;
+        bench.waitForAnalysis();
+        QTest::qWait(100);
+        bench.keepPicture(QStringLiteral("window-long-texts.png"));
+        int looked = 0;
+        for (const QWidget* widget : bench.window.findChildren<QWidget*>()) {
+            if (widget->isVisibleTo(&bench.window) && widget->visibleRegion().boundingRect().width() > 0) {
+                ++looked;
+                const auto* label = qobject_cast<const QLabel*>(widget);
+                INFO(widget->metaObject()->className()
+                     << " " << widget->accessibleName().toStdString() << " "
+                     << (label ? label->text().toStdString() : std::string()));
+                CHECK(hasRoom(*widget));
+            }
+        }
+        CHECK(looked > 40);
+    }
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    QCoreApplication::removeTranslator(&longWinded);
+}
