@@ -1,5 +1,6 @@
 #include "app/desktop/dialogs.h"
 
+#include "app/desktop/error_bar.h"
 #include "app/desktop/panels/quantity_text.h"
 
 #include <QCoreApplication>
@@ -12,7 +13,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Dialogs", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 } // namespace
@@ -58,16 +59,7 @@ UnsavedAnswer ScreenDialogs::unsavedAnswer(const QString& fileName) {
 }
 
 void ScreenDialogs::showError(const QString& what, const Error& error) {
-    QMessageBox box(QMessageBox::Warning, tr("Pumpwright"), what, QMessageBox::Ok, &m_window);
-    box.setTextFormat(Qt::PlainText);
-    const QString place = placeText(error.place);
-    const QString code = tr("Message code: %1").arg(shown(errorCodeName(error.code)));
-    QStringList lines{shown(error.text)};
-    if (!place.isEmpty()) {
-        lines << tr("Place: %1").arg(place);
-    }
-    box.setInformativeText((lines << code).join(QLatin1Char('\n')));
-    box.exec();
+    m_errors.say(what, error);
 }
 
 } // namespace pumpwright

@@ -8,6 +8,8 @@ class QWidget;
 
 namespace pumpwright {
 
+class ErrorBar;
+
 enum class UnsavedAnswer { Save, Discard, Cancel };
 
 /// What to ask for: the words of a file dialog.
@@ -34,7 +36,7 @@ public:
 /// The same on the screen, over the given window.
 class ScreenDialogs final : public Dialogs {
 public:
-    explicit ScreenDialogs(QWidget& window) : m_window(window) {}
+    ScreenDialogs(QWidget& window, ErrorBar& errors) : m_window(window), m_errors(errors) {}
 
     QString pathToOpen(const PathRequest& request) override;
     QString pathToSave(const PathRequest& request) override;
@@ -43,6 +45,7 @@ public:
 
 private:
     QWidget& m_window;
+    ErrorBar& m_errors;
 };
 
 /// "van.pumpwright, line 12, /parts/p3/kind", as far as it is known.

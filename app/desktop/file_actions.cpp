@@ -17,9 +17,12 @@ namespace {
 
 const QString kSuffix = QStringLiteral("pumpwright");
 
-QAction* newAction(QObject* parent, const QString& text, const QString& icon, const QKeySequence& keys) {
+QAction* newAction(QObject* parent, const QString& text, const QString& icon, const QKeySequence& keys,
+                   const QString& tip) {
     auto* action = new QAction(ownIcon(icon), text, parent);
     action->setShortcut(keys);
+    action->setToolTip(QStringLiteral("%1 (%2)").arg(tip, keys.toString(QKeySequence::NativeText)));
+    action->setStatusTip(tip);
     return action;
 }
 
@@ -28,7 +31,7 @@ QString circuitFilter() {
 }
 
 /// "first-try.pumpwright" as "First try".
-QString sampleTitle(const QString& path) {
+QString titleOf(const QString& path) {
     QString name = QFileInfo(path).completeBaseName().replace(QLatin1Char('-'), QLatin1Char(' '));
     if (!name.isEmpty()) {
         name[0] = name[0].toUpper();
@@ -38,8 +41,8 @@ QString sampleTitle(const QString& path) {
 
 } // namespace
 
-QStringList samplePaths() {
-    const QDir folder(QString::fromStdString(samplesFolder().string()));
+QStringList circuitsIn(const QString& path) {
+    const QDir folder(path);
     QStringList paths;
     const auto names = folder.entryList({QStringLiteral("*.pumpwright")}, QDir::Files, QDir::Name);
     for (const QString& name : names) {
@@ -48,19 +51,24 @@ QStringList samplePaths() {
     return paths;
 }
 
+QStringList samplePaths() {
+    return circuitsIn(QString::fromStdString(samplesFolder().string()));
+}
+
 FileActions::FileActions(Document& document, Preferences& preferences, Dialogs& dialogs, QObject* parent)
     : QObject(parent), m_document(document), m_preferences(preferences), m_dialogs(dialogs),
-      m_new(newAction(this, tr("&New"), QStringLiteral("new"), QKeySequence::New)),
-      m_open(newAction(this, tr("&Open…"), QStringLiteral("open"), QKeySequence::Open)),
-      m_save(newAction(this, tr("&Save"), QStringLiteral("save"), QKeySequence::Save)),
+      m_new(newAction(this, tr("&New"), QStringLiteral("new"), QKeySequence::New,
+                      tr("Start an empty circuit"))),
+      m_open(newAction(this, tr("&Open…"), QStringLiteral("open"), QKeySequence::Open,
+                       tr("Open a circuit file"))),
+      m_save(
+          newAction(this, tr("&Save"), QStringLiteral("save"), QKeySequence::Save, tr("Save the circuit"))),
       m_saveAs(newAction(this, tr("Save &as…"), QStringLiteral("save"),
-                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))) {
-    m_new->setToolTip(tr("Start an empty circuit"));
-    m_open->setToolTip(tr("Open a circuit file"));
-    m_save->setToolTip(tr("Save the circuit"));
+                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
+                         tr("Save the circuit under another name"))) {
     connect(m_new, &QAction::triggered, this, [this] {
         if (mayLeave()) {
-            m_document.startNew();
+            m_document.startNew(m_preferences.newCircuit());
         }
     });
     connect(m_open, &QAction::triggered, this, &FileActions::askAndOpen);
@@ -99,9 +107,8 @@ void FileActions::askAndOpenSample(const QString& path) {
 bool FileActions::openSample(const QString& path) {
     const auto circuit = readCircuit(path.toStdString());
     if (!circuit) {
-        m_dialogs.showError(
-            tr("The sample “%1” can't be opened. The open circuit is unchanged.").arg(sampleTitle(path)),
-            circuit.error());
+        m_dialogs.showError(tr("“%1” can't be opened. The open circuit is unchanged.").arg(titleOf(path)),
+                            circuit.error());
         return false;
     }
     m_document.startNew(*circuit);
@@ -127,11 +134,17 @@ bool FileActions::save() {
     if (m_document.path().isEmpty()) {
         return saveAs();
     }
-    if (const auto saved = m_document.save(m_document.path()); !saved) {
-        m_dialogs.showError(tr("“%1” is not saved. Your changes are still here.").arg(documentName()),
-                            saved.error());
+    return writeTo(m_document.path());
+}
+
+bool FileActions::writeTo(const QString& path) {
+    const QString name = QFileInfo(path).fileName();
+    if (const auto saved = m_document.save(path); !saved) {
+        m_dialogs.showError(tr("“%1” is not saved. Your changes are still here.").arg(name), saved.error());
         return false;
     }
+    m_preferences.addRecentFile(path);
+    Q_EMIT message(tr("“%1” is saved.").arg(name));
     return true;
 }
 
@@ -139,17 +152,7 @@ bool FileActions::saveAs() {
     const QString path = m_dialogs.pathToSave(
         {tr("Save the circuit"), circuitFilter(), kSuffix,
          m_document.path().isEmpty() ? documentName() + QLatin1Char('.') + kSuffix : m_document.path()});
-    if (path.isEmpty()) {
-        return false;
-    }
-    if (const auto saved = m_document.save(path); !saved) {
-        m_dialogs.showError(
-            tr("“%1” is not saved. Your changes are still here.").arg(QFileInfo(path).fileName()),
-            saved.error());
-        return false;
-    }
-    m_preferences.addRecentFile(path);
-    return true;
+    return !path.isEmpty() && writeTo(path);
 }
 
 QString FileActions::documentName() const {
@@ -159,10 +162,43 @@ QString FileActions::documentName() const {
 void FileActions::fillSamples(QMenu& menu) {
     const QStringList paths = samplePaths();
     for (const QString& path : paths) {
-        connect(menu.addAction(sampleTitle(path)), &QAction::triggered, this,
+        connect(menu.addAction(titleOf(path)), &QAction::triggered, this,
                 [this, path] { askAndOpenSample(path); });
     }
     menu.setEnabled(!paths.isEmpty());
+}
+
+void FileActions::fillTemplates(QMenu& menu) {
+    connect(&menu, &QMenu::aboutToShow, this, [this, &menu] {
+        menu.clear();
+        for (const QStringList& paths : {circuitsIn(m_preferences.templatesFolder()), samplePaths()}) {
+            for (const QString& path : paths) {
+                QString title = titleOf(path);
+                connect(menu.addAction(title.replace(QLatin1Char('&'), QStringLiteral("&&"))),
+                        &QAction::triggered, this, [this, path] { askAndOpenSample(path); });
+            }
+            menu.addSeparator();
+        }
+        QAction* keep = menu.addAction(tr("&Keep this circuit as a template…"));
+        keep->setEnabled(!m_document.circuit().parts.empty());
+        connect(keep, &QAction::triggered, this, &FileActions::keepAsTemplate);
+    });
+}
+
+void FileActions::keepAsTemplate() {
+    const QDir folder(m_preferences.templatesFolder());
+    folder.mkpath(QStringLiteral("."));
+    const QString path = m_dialogs.pathToSave({tr("Keep as a template"), circuitFilter(), kSuffix,
+                                               folder.filePath(documentName() + QLatin1Char('.') + kSuffix)});
+    if (path.isEmpty()) {
+        return;
+    }
+    const QString name = QFileInfo(path).fileName();
+    if (const auto written = writeCircuit(m_document.circuit(), path.toStdString()); !written) {
+        m_dialogs.showError(tr("The template “%1” is not written.").arg(name), written.error());
+    } else {
+        Q_EMIT message(tr("The template “%1” is kept.").arg(name));
+    }
 }
 
 void FileActions::fillRecent(QMenu& menu) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QObject>
+#include <QString>
 
 class QAction;
 class QMenu;
@@ -25,6 +26,8 @@ public:
     /// Menus that fill themselves; owned by the caller's menu.
     void fillSamples(QMenu& menu);
     void fillRecent(QMenu& menu);
+    /// Circuits to begin from: the user's own, then the samples, and keeping this one among them.
+    void fillTemplates(QMenu& menu);
 
     /// Opens a file without asking; on failure says why and leaves the open circuit as it was.
     bool open(const QString& path);
@@ -40,7 +43,13 @@ public:
     /// Name for the window's title.
     QString documentName() const;
 
+Q_SIGNALS:
+    void message(const QString& text);
+
 private:
+    bool writeTo(const QString& path);
+    void keepAsTemplate();
+
     Document& m_document;
     Preferences& m_preferences;
     Dialogs& m_dialogs;

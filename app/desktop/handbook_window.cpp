@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSplitter>
+#include <QTextBlock>
 #include <QTextBrowser>
 #include <QTreeWidget>
 #include <QTreeWidgetItemIterator>
@@ -132,6 +133,19 @@ void HandbookWindow::showPage(const QString& path) {
     const QUrl url = QUrl::fromLocalFile(m_docs + QLatin1Char('/') + path);
     if (url != m_page->source()) {
         m_page->setSource(url);
+    }
+}
+
+void HandbookWindow::showSection(const QString& path, const QString& heading) {
+    showPage(path);
+    for (QTextBlock block = m_page->document()->begin(); block.isValid(); block = block.next()) {
+        if (block.blockFormat().headingLevel() > 0 && block.text() == heading) {
+            m_page->setTextCursor(QTextCursor(m_page->document()->lastBlock()));
+            m_page->ensureCursorVisible(); // from below, so that the heading comes to the top
+            m_page->setTextCursor(QTextCursor(block));
+            m_page->ensureCursorVisible();
+            return;
+        }
     }
 }
 

@@ -19,6 +19,8 @@ public:
 
     /// Shows a page of the docs folder: "handbook/findings.md".
     void showPage(const QString& path);
+    /// The page at one of its headings.
+    void showSection(const QString& path, const QString& heading);
     QTextBrowser& page() { return *m_page; }
     QTreeWidget& contents() { return *m_contents; }
 

@@ -4,6 +4,7 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/file_actions.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -36,6 +37,7 @@ LostWorkBar::LostWorkBar(Document& document, FileActions& files, Dialogs& dialog
 }
 
 void LostWorkBar::offerNext() {
+    m_work.removeIf([](const LostWork& work) { return !QFile::exists(work.file); }); // another window took it
     setVisible(!m_work.isEmpty());
     if (!m_work.isEmpty()) {
         const LostWork& work = m_work.front();
@@ -48,6 +50,10 @@ void LostWorkBar::offerNext() {
 
 void LostWorkBar::open() {
     if (!m_files.mayLeave()) {
+        return;
+    }
+    offerNext();
+    if (m_work.isEmpty()) {
         return;
     }
     const LostWork work = m_work.takeFirst();

@@ -6,19 +6,23 @@
 #include "app/desktop/compare_actions.h"
 #include "app/desktop/dialogs.h"
 #include "app/desktop/edit_actions.h"
+#include "app/desktop/error_bar.h"
 #include "app/desktop/export_actions.h"
 #include "app/desktop/file_actions.h"
 #include "app/desktop/find_field.h"
 #include "app/desktop/handbook_window.h"
 #include "app/desktop/kept_fit.h"
 #include "app/desktop/lost_work_bar.h"
+#include "app/desktop/panel_title.h"
 #include "app/desktop/panels/drive_plan_editor.h"
 #include "app/desktop/panels/findings_panel.h"
+#include "app/desktop/panels/hand_panel.h"
 #include "app/desktop/panels/nameplate.h"
 #include "app/desktop/panels/parts_drawer.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/sheet_actions.h"
 #include "app/desktop/studies/studies_panel.h"
+#include "app/desktop/toast.h"
 #include "app/desktop/twice_open_bar.h"
 
 #include <QCloseEvent>
@@ -41,9 +45,10 @@ constexpr int kLeastHeightForPanels = 500;
 } // namespace
 
 MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std::unique_ptr<Dialogs> dialogs)
-    : m_preferences(preferences),
-      m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this)),
+    : m_preferences(preferences), m_errors(new ErrorBar(this)),
+      m_dialogs(dialogs ? std::move(dialogs) : std::make_unique<ScreenDialogs>(*this, *m_errors)),
       m_snapshots(m_document, preferences.unsavedFolder()) {
+    m_document.startNew(preferences.newCircuit());
     buildCentre();
     m_files = new FileActions(m_document, m_preferences, *m_dialogs, this);
     buildHead();
@@ -64,6 +69,7 @@ MainWindow::MainWindow(const Catalogue& catalogue, Preferences& preferences, std
     buildToolBar();
     buildStatusBar();
     connectParts();
+    followPreferences();
     restoreLayout();
     updateTitle();
 }
@@ -76,10 +82,12 @@ QSize MainWindow::sizeHint() const {
 
 void MainWindow::buildCentre() {
     m_view = new CircuitView(m_document, m_selection, m_analysis, this);
+    m_view->setHandOperation(m_hand);
     m_view->setMinimumSize(160, 120);
     m_view->viewport()->setAccessibleName(tr("Drawing of the circuit"));
     setCentralWidget(m_view);
     new KeptFit(*m_view, m_document, this);
+    m_toast = new Toast(*m_view);
 }
 
 /// The menus and, below them over the whole width, the cautions and what was left unsaved.
@@ -92,6 +100,7 @@ void MainWindow::buildHead() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_menus);
+    column->addWidget(m_errors);
     column->addWidget(m_cautions);
     column->addWidget(new LostWorkBar(m_document, *m_files, *m_dialogs, m_preferences.unsavedFolder(), head));
     column->addWidget(new TwiceOpenBar(m_document, m_preferences.claimsFolder(), head));
@@ -109,6 +118,9 @@ QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, QWi
     panel->setObjectName(name); // stored in the settings: do not rename
     panel->setAccessibleName(title);
     panel->setWidget(content);
+    auto* head = new PanelTitle(*panel);
+    panel->setTitleBarWidget(head);
+    connect(head, &PanelTitle::helpRequested, this, [this, title] { showHelpOn(title); });
     addDockWidget(area, panel);
     m_panels << panel;
     return panel;
@@ -140,7 +152,11 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
         addPanel(tr("Studies"), QStringLiteral("studies"), m_studies, Qt::BottomDockWidgetArea);
     tabifyDockWidget(chart, studies);
     chart->raise();
+    m_byHand = new HandPanel(m_document, m_analysis, m_hand, m_preferences, this);
+    QDockWidget* byHand =
+        addPanel(tr("By hand"), QStringLiteral("byHand"), m_byHand, Qt::RightDockWidgetArea);
     tabifyDockWidget(findings, plan);
+    tabifyDockWidget(plan, byHand);
     findings->raise();
 }
 
@@ -153,13 +169,16 @@ void MainWindow::connectParts() {
         showPanel(*m_panels.at(1), *m_nameplate);
         m_nameplate->beginEditing();
     });
+    connect(m_byHand, &HandPanel::requested, this, &MainWindow::operateByHand);
     connect(m_view, &CircuitView::fileRequested, m_files, &FileActions::askAndOpen);
     connect(m_view, &CircuitView::sampleRequested, this, [this] {
         if (const QStringList samples = samplePaths(); !samples.isEmpty()) {
             m_files->askAndOpenSample(samples.front());
         }
     });
-    const auto show = [this](const QString& text) { statusBar()->showMessage(text, 6000); };
+    const auto show = [this](const QString& text) { m_toast->say(text); };
+    connect(m_files, &FileActions::message, this, show);
+    connect(&m_preferences, &Preferences::changed, this, &MainWindow::followPreferences);
     connect(m_sheet, &SheetActions::message, this, show);
     connect(m_exports, &ExportActions::message, this, show);
     connect(m_compare, &CompareActions::message, this, show);
@@ -168,6 +187,15 @@ void MainWindow::connectParts() {
         m_handbook->showPage(QStringLiteral("checks/%1.md").arg(rule));
     });
     connect(&m_document, &Document::fileChanged, this, &MainWindow::updateTitle);
+}
+
+void MainWindow::followPreferences() {
+    m_view->setNewWire(m_preferences.newWire());
+    m_view->setWheelScrolls(m_preferences.wheelScrolls());
+    const QString paper = m_preferences.paper();
+    m_sheet->setPaper(paper == QLatin1String("A3")       ? SheetSize::A3
+                      : paper == QLatin1String("Letter") ? SheetSize::Letter
+                                                         : SheetSize::A4);
 }
 
 void MainWindow::showPanel(QDockWidget& panel, QWidget& content) {

@@ -12,13 +12,16 @@
 #include "app/desktop/main_window.h"
 #include "app/desktop/panels/drive_plan_editor.h"
 #include "app/desktop/panels/findings_panel.h"
+#include "app/desktop/panels/hand_panel.h"
 #include "app/desktop/panels/nameplate.h"
 #include "app/desktop/panels/parts_drawer.h"
 #include "app/desktop/preferences.h"
+#include "app/desktop/preferences_window.h"
 #include "app/desktop/sheet_actions.h"
 #include "app/desktop/studies/studies_panel.h"
 
 #include <QActionGroup>
+#include <QApplication>
 #include <QDockWidget>
 #include <QLabel>
 #include <QLineEdit>
@@ -28,11 +31,16 @@
 #include <QToolBar>
 #include <QToolButton>
 
+#include <array>
+
 namespace pumpwright {
 
 void MainWindow::buildFileMenu() {
     QMenu* menu = m_menus->addMenu(tr("&File"));
     menu->addAction(&m_files->newCircuit());
+    m_files->fillTemplates(*menu->addMenu(tr("New from &template")));
+    QAction* window = menu->addAction(tr("New &window"), this, &MainWindow::windowRequested);
+    window->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
     menu->addAction(&m_files->openFile());
     m_files->fillSamples(*menu->addMenu(tr("Open sa&mple")));
     QMenu* recent = menu->addMenu(tr("Open &recent"));
@@ -49,7 +57,9 @@ void MainWindow::buildFileMenu() {
     menu->addAction(&m_sheet->preview());
     menu->addAction(&m_sheet->print());
     menu->addSeparator();
-    QAction* quit = menu->addAction(tr("&Quit"), this, &MainWindow::close);
+    QAction* close = menu->addAction(tr("&Close the window"), this, &MainWindow::close);
+    close->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_W));
+    QAction* quit = menu->addAction(tr("&Quit"), this, [] { QApplication::closeAllWindows(); });
     quit->setShortcut(QKeySequence::Quit);
 }
 
@@ -62,6 +72,9 @@ void MainWindow::buildEditMenus() {
         m_find->field().selectAll();
     });
     find->setShortcut(QKeySequence::Find);
+    edit->addSeparator();
+    QAction* preferences = edit->addAction(tr("Pre&ferences…"), this, &MainWindow::showPreferences);
+    preferences->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Comma));
     QMenu* place = m_menus->addMenu(tr("&Place"));
     QAction* part = place->addAction(ownIcon(QStringLiteral("parts")), tr("&Part…"), this, [this] {
         showPanel(*m_panels.at(0), m_parts->search());
@@ -78,7 +91,8 @@ void MainWindow::buildViewMenu() {
     QAction* circuit = menu->addAction(tr("Go to the &Circuit"), m_view,
                                        [this] { m_view->setFocus(Qt::ShortcutFocusReason); });
     circuit->setShortcut(QKeySequence(Qt::Key_F6));
-    const QList<QWidget*> contents{&m_parts->search(), m_nameplate, m_findings, m_plan, m_chart, m_studies};
+    const QList<QWidget*> contents{&m_parts->search(), m_nameplate, m_findings, m_plan, m_chart,
+                                   m_studies,          m_byHand};
     for (qsizetype i = 0; i < m_panels.size(); ++i) {
         QDockWidget* panel = m_panels.at(i);
         QWidget* content = contents.at(i);
@@ -95,20 +109,41 @@ void MainWindow::buildViewMenu() {
     for (const QDockWidget* panel : std::as_const(m_panels)) {
         shownPanels->addAction(panel->toggleViewAction());
     }
-    menu->addSeparator();
-    QAction* inches = menu->addAction(tr("Vacuum in &inHg first"));
-    inches->setCheckable(true);
-    inches->setChecked(m_preferences.inchesOfMercuryFirst());
-    connect(inches, &QAction::toggled, &m_preferences, &Preferences::setInchesOfMercuryFirst);
-    QAction* still = menu->addAction(tr("Less &motion"));
-    still->setCheckable(true);
-    still->setChecked(m_preferences.lessMotion());
-    still->setStatusTip(tr("Playing goes from event to event instead of running"));
-    connect(still, &QAction::toggled, &m_preferences, &Preferences::setLessMotion);
+}
+
+void MainWindow::showPreferences() {
+    if (m_preferencesWindow == nullptr) {
+        m_preferencesWindow = new PreferencesWindow(m_preferences, this);
+    }
+    m_preferencesWindow->show();
+    m_preferencesWindow->raise();
+    m_preferencesWindow->activateWindow();
 }
 
 void MainWindow::buildDriveMenu() {
-    m_chart->fillMenu(*m_menus->addMenu(tr("&Drive")));
+    QMenu* menu = m_menus->addMenu(tr("&Drive"));
+    m_chart->fillMenu(*menu);
+    menu->addSeparator();
+    QAction* byHand = menu->addAction(ownIcon(QStringLiteral("hand")), tr("Try by &hand"));
+    byHand->setObjectName(QStringLiteral("tryByHand"));
+    byHand->setCheckable(true);
+    byHand->setShortcut(QKeySequence(Qt::Key_F9));
+    byHand->setIconText(tr("By hand"));
+    const QString tip = tr("Run the circuit in real time and operate switches and pedal");
+    byHand->setToolTip(tr("%1 (%2)").arg(tip, byHand->shortcut().toString(QKeySequence::NativeText)));
+    byHand->setStatusTip(tip);
+    connect(byHand, &QAction::triggered, this, &MainWindow::operateByHand);
+    connect(&m_hand, &HandOperation::onChanged, byHand, &QAction::setChecked);
+}
+
+void MainWindow::operateByHand(bool on) {
+    if (on) {
+        m_panels.at(6)->show();
+        m_panels.at(6)->raise();
+        m_view->operateByHand();
+    } else {
+        m_view->cancel();
+    }
 }
 
 void MainWindow::showHandbook() {
@@ -120,10 +155,36 @@ void MainWindow::showHandbook() {
     m_handbook->activateWindow();
 }
 
+/// Headings of the handbook are not translated, so the page is opened by its place in the list of panels.
+void MainWindow::showHelpOn(const QString& panel) {
+    constexpr std::array kHeadings{"Parts drawer", "Nameplate", "Findings", "Drive plan",
+                                   "Drive chart",  "Studies",   "By hand"};
+    QString heading = QStringLiteral("Circuit");
+    for (qsizetype i = 0; i < m_panels.size(); ++i) {
+        if (m_panels.at(i)->windowTitle() == panel) {
+            heading = QString::fromLatin1(kHeadings.at(static_cast<std::size_t>(i)));
+        }
+    }
+    showHandbook();
+    m_handbook->showSection(QStringLiteral("handbook/panels.md"), heading);
+}
+
+void MainWindow::showHelpHere() {
+    const QWidget* const focus = focusWidget();
+    for (const QDockWidget* panel : std::as_const(m_panels)) {
+        if (focus != nullptr && panel->isAncestorOf(focus)) {
+            showHelpOn(panel->windowTitle());
+            return;
+        }
+    }
+    showHelpOn({}); // the canvas
+}
+
 void MainWindow::buildHelpMenu() {
     QMenu* menu = m_menus->addMenu(tr("&Help"));
-    QAction* handbook = menu->addAction(tr("&Handbook"), this, &MainWindow::showHandbook);
-    handbook->setShortcut(QKeySequence::HelpContents);
+    menu->addAction(tr("&Handbook"), this, &MainWindow::showHandbook);
+    QAction* here = menu->addAction(tr("Help on &this panel"), this, &MainWindow::showHelpHere);
+    here->setShortcut(QKeySequence::HelpContents);
     menu->addAction(tr("&Cautions"), this, [this] {
         m_cautions->show();
         m_cautions->setFocus(Qt::OtherFocusReason);
@@ -144,6 +205,7 @@ void MainWindow::buildToolBar() {
     bar->addSeparator();
     m_edits->fillToolBar(*bar);
     bar->addSeparator();
+    bar->addAction(findChild<QAction*>(QStringLiteral("tryByHand")));
     bar->addAction(&m_sheet->preview());
     auto* space = new QWidget(bar);
     space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);

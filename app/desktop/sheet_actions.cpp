@@ -75,7 +75,7 @@ void SheetActions::withPaper(const std::function<void(const SheetPaper&)>& act) 
         m_maker->make({circuit,
                        wiringSheet(circuit, m_analysis.findings(), circuitCheckSum(circuit), m_prices),
                        m_analysis.drive(), path.isEmpty() ? QString() : QFileInfo(path).fileName(),
-                       QDate::currentDate().toString(Qt::ISODate)},
+                       QDate::currentDate().toString(Qt::ISODate), m_size},
                       act);
     });
 }
@@ -102,7 +102,7 @@ void SheetActions::showProgress(int done, int total) {
 
 void SheetActions::openPreview(const SheetPaper& paper) {
     auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    prepareSheetPrinter(*printer, SheetSize::A4);
+    prepareSheetPrinter(*printer, m_size);
     auto* preview = new QPrintPreviewDialog(printer.get(), &m_window);
     preview->setAttribute(Qt::WA_DeleteOnClose);
     preview->setWindowTitle(tr("Wiring sheet of %1").arg(documentName()));
@@ -118,7 +118,7 @@ void SheetActions::openPreview(const SheetPaper& paper) {
 
 void SheetActions::openPrintDialog(const SheetPaper& paper) {
     QPrinter printer(QPrinter::HighResolution);
-    prepareSheetPrinter(printer, SheetSize::A4);
+    prepareSheetPrinter(printer, m_size);
     printer.setDocName(tr("Wiring sheet of %1").arg(documentName()));
     QPrintDialog dialog(&printer, &m_window);
     if (dialog.exec() != QDialog::Accepted) {

@@ -26,6 +26,7 @@ public:
     SheetActions(Document& document, Analysis& analysis, Dialogs& dialogs, QWidget& window);
 
     /// For the parts list.
+    void setPaper(SheetSize size) { m_size = size; }
     void setPrices(const PriceList& prices) { m_prices = prices; }
 
     QAction& preview() { return *m_preview; }
@@ -52,6 +53,7 @@ private:
     Dialogs& m_dialogs;
     QWidget& m_window;
     PriceList m_prices;
+    SheetSize m_size = SheetSize::A4;
     QAction* m_preview;
     QAction* m_print;
     QAction* m_writePdf;

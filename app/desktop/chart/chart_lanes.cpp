@@ -9,7 +9,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("DriveChart", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 void addTrace(ChartLane& lane, const QString& name, TraceRole role, const Channel* channel) {

@@ -237,10 +237,10 @@ void DriveChart::reload() {
         std::erase_if(lanes, [this](const ChartLane& lane) { return !showsLane(lane.sort); });
     }
     m_readout->setLanes(lanes, ChartPalette(palette()));
-    m_readout->setUnits(m_preferences.vacuumUnits());
+    m_readout->setUnits(m_preferences.units());
     fitReadout();
     m_pages->setCurrentIndex(lanes.empty() ? 0 : 1);
-    m_lanes->showLanes(lanes, m_drive ? m_drive->recording.duration_s : 1, m_preferences.vacuumUnits());
+    m_lanes->showLanes(lanes, m_drive ? m_drive->recording.duration_s : 1, m_preferences.units());
     moveCursor(m_analysis.cursor_s());
     showMessage();
 }

@@ -156,7 +156,7 @@ void LanePlot::clear() {
     m_margins = new QCPMarginGroup(m_plot);
 }
 
-void LanePlot::showLanes(const std::vector<ChartLane>& lanes, double duration_s, const VacuumUnits& units) {
+void LanePlot::showLanes(const std::vector<ChartLane>& lanes, double duration_s, const ShownUnits& units) {
     const bool whole = !hasLanes() || (m_span.from_s <= 0 && m_span.to_s >= m_duration_s);
     const ChartPalette colours(palette());
     clear();
@@ -205,7 +205,7 @@ void LanePlot::fillLane(QCPAxisRect& rect, const ChartLane& lane, const ChartPal
 }
 
 void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette) {
-    const DisplayUnit unit = unitOf(lane, m_units.first);
+    const DisplayUnit unit = unitOf(lane, m_units.vacuum);
     QCPAxis* left = rect.axis(QCPAxis::atLeft);
     const auto pens = lanePens(lane, palette);
     for (std::size_t i = 0; i < lane.traces.size(); ++i) {
@@ -221,7 +221,7 @@ void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const Ch
     if (lane.kind != QuantityKind::GaugeVacuum) {
         return;
     }
-    const DisplayUnit second = unitOf(lane, m_units.second);
+    const DisplayUnit second = unitOf(lane, m_units.secondVacuum);
     QCPAxis* right = rect.axis(QCPAxis::atRight);
     const double ratio = unit.factor / second.factor;
     right->setVisible(true);
@@ -252,7 +252,7 @@ void LanePlot::fillStates(QCPAxisRect& rect, const ChartLane& lane, const ChartP
 }
 
 void LanePlot::addLevels(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette) {
-    const DisplayUnit unit = unitOf(lane, m_units.first);
+    const DisplayUnit unit = unitOf(lane, m_units.vacuum);
     for (std::size_t i = 0; i < lane.levels.size(); ++i) {
         const double value = inUnit(lane.levels[i].si, unit);
         auto* line = new QCPItemStraightLine(m_plot);
@@ -284,9 +284,9 @@ void LanePlot::addLevels(QCPAxisRect& rect, const ChartLane& lane, const ChartPa
 }
 
 void LanePlot::addTitle(QCPAxisRect& rect, const ChartLane& lane, const ChartPalette& palette) {
-    QString units = shown(unitOf(lane, m_units.first).symbol);
+    QString units = shown(unitOf(lane, m_units.vacuum).symbol);
     if (lane.kind == QuantityKind::GaugeVacuum) {
-        units = tr("%1, right: %2").arg(units, shown(m_units.second));
+        units = tr("%1, right: %2").arg(units, shown(m_units.secondVacuum));
     }
     auto* title = new QCPItemText(m_plot);
     title->setClipToAxisRect(false);

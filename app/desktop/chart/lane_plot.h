@@ -36,7 +36,7 @@ public:
     ~LanePlot() override;
 
     /// Draws these lanes; their channels must outlive the call only.
-    void showLanes(const std::vector<ChartLane>& lanes, double duration_s, const VacuumUnits& units);
+    void showLanes(const std::vector<ChartLane>& lanes, double duration_s, const ShownUnits& units);
     void showCursor(double time_s);
     /// A second line, dashed, from which differences are taken; none for nullopt.
     void showMark(std::optional<double> time_s);
@@ -94,7 +94,7 @@ private:
         QCPItemText* label;
     };
     std::vector<LevelLabel> m_levelLabels; ///< owned by the plot
-    VacuumUnits m_units;
+    ShownUnits m_units;
     double m_duration_s = 1;
     double m_cursor_s = 0;
     std::optional<double> m_mark_s;

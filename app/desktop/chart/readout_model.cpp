@@ -49,7 +49,7 @@ void ReadoutModel::setLanes(const std::vector<ChartLane>& lanes, const ChartPale
     endResetModel();
 }
 
-void ReadoutModel::setUnits(const VacuumUnits& units) {
+void ReadoutModel::setUnits(const ShownUnits& units) {
     m_units = units;
     announceValues();
 }

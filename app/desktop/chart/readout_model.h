@@ -22,7 +22,7 @@ public:
 
     /// Set points follow the lines of their lane.
     void setLanes(const std::vector<ChartLane>& lanes, const ChartPalette& palette);
-    void setUnits(const VacuumUnits& units);
+    void setUnits(const ShownUnits& units);
     void setTime(double time_s);
     /// Where differences are taken from; without a mark their column is empty.
     void setMark(std::optional<double> time_s);
@@ -53,7 +53,7 @@ private:
     void announceValues();
 
     std::vector<Row> m_rows;
-    VacuumUnits m_units;
+    ShownUnits m_units;
     double m_time_s = 0;
     std::optional<double> m_mark_s;
     bool m_bothUnits = true;

@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/circuit_scene.h"
 
 #include "app/desktop/document/analysis.h"
+#include "app/desktop/document/hand_operation.h"
 #include "app/desktop/shown_text.h"
 
 #include <QLineF>
@@ -82,6 +83,14 @@ CircuitScene::CircuitScene(Document& document, Selection& selection, Analysis& a
 
 CircuitScene::~CircuitScene() = default;
 
+void CircuitScene::setHandOperation(HandOperation& operation) {
+    m_operation = &operation;
+    connect(&operation, &HandOperation::moved, this, [this] {
+        readLiveState();
+        syncAll();
+    });
+}
+
 void CircuitScene::setColours(const Palette& palette) {
     m_drawing = CircuitDrawing(palette);
     update();
@@ -125,6 +134,11 @@ void CircuitScene::dropVanishedSelection() {
 }
 
 void CircuitScene::readLiveState() {
+    if (m_operation != nullptr && m_operation->isOn()) {
+        const auto recent = m_operation->recent();
+        m_live = recent ? liveStateNow(m_document.circuit(), *recent) : restState(m_document.circuit());
+        return;
+    }
     const std::shared_ptr<const DriveResult> drive = m_analysis.drive();
     m_live = drive
                  ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s(), m_analysis.pace())

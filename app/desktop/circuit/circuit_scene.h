@@ -16,6 +16,7 @@
 namespace pumpwright {
 
 class Analysis;
+class HandOperation;
 
 /// Shows the document's circuit, or the preview of an edit, with selection, findings and live state.
 class CircuitScene final : public QGraphicsScene {
@@ -25,6 +26,8 @@ public:
     CircuitScene(Document& document, Selection& selection, Analysis& analysis, QObject* parent = nullptr);
     ~CircuitScene() override;
 
+    /// What is operated by hand shows instead of the drive, while it is on.
+    void setHandOperation(HandOperation& operation);
     void setColours(const Palette& palette);
     const Palette& colours() const { return m_drawing.palette(); }
 
@@ -69,6 +72,7 @@ private:
     Document& m_document;
     Selection& m_selection;
     Analysis& m_analysis;
+    HandOperation* m_operation = nullptr;
     CircuitDrawing m_drawing;
     CircuitLayout m_layout;
     std::optional<Circuit> m_preview;

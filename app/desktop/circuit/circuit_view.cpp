@@ -52,6 +52,19 @@ void CircuitView::setCatalogue(const Catalogue& catalogue) {
     d->m_catalogue = catalogue;
 }
 
+void CircuitView::setNewWire(const Wire& wire) {
+    d->m_newWire = wire;
+}
+
+void CircuitView::setWheelScrolls(bool scrolls) {
+    d->m_wheelScrolls = scrolls;
+}
+
+void CircuitView::setHandOperation(HandOperation& operation) {
+    d->m_operation = &operation;
+    d->m_scene.setHandOperation(operation);
+}
+
 CanvasActivity CircuitView::activity() const {
     return d->tool().activity();
 }
@@ -73,6 +86,13 @@ void CircuitView::startWire() {
 void CircuitView::startHose() {
     d->switchTo(hoseTool(*d, Repeat::UntilEscape));
     setFocus();
+}
+
+void CircuitView::operateByHand() {
+    if (d->m_operation != nullptr) {
+        d->switchTo(handTool(*d, *d->m_operation));
+        setFocus();
+    }
 }
 
 void CircuitView::cancel() {

@@ -13,11 +13,12 @@ class Analysis;
 class CircuitScene;
 class Document;
 class EmptyState;
+class HandOperation;
 class Selection;
 class Tool;
 
 /// What the next click on the canvas is for.
-enum class CanvasActivity { Select, Place, Wire, Hose };
+enum class CanvasActivity { Select, Place, Wire, Hose, Operate };
 
 /// Text of a catalogue entry's id, dragged from the Parts drawer.
 inline constexpr char kCatalogueMimeType[] = "application/x-pumpwright-catalogue";
@@ -33,6 +34,13 @@ public:
     /// Where dropped ids are looked up, and the prices of new wires and hoses.
     void setCatalogue(const Catalogue& catalogue);
 
+    /// What a new wire is like, but for its price.
+    void setNewWire(const Wire& wire);
+    /// A notched wheel scrolls, and zooms only with Ctrl.
+    void setWheelScrolls(bool scrolls);
+    /// What operateByHand() runs; must outlive the view's gestures.
+    void setHandOperation(HandOperation& operation);
+
     CanvasActivity activity() const;
     double zoom() const; ///< 1 shows a grid step of 20 pixels
 
@@ -42,6 +50,8 @@ public Q_SLOTS:
     void place(const pumpwright::Part& prototype);
     void startWire();
     void startHose();
+    /// The circuit runs in real time and clicks move its switches, until Esc.
+    void operateByHand();
     /// Ends what is half done and goes back to selecting.
     void cancel();
 

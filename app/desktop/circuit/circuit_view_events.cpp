@@ -72,7 +72,8 @@ void CircuitView::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 void CircuitView::wheelEvent(QWheelEvent* event) {
-    const bool zooms = event->modifiers().testFlag(Qt::ControlModifier) || !comesFromTouchpad(*event);
+    const bool zooms =
+        event->modifiers().testFlag(Qt::ControlModifier) || !(d->m_wheelScrolls || comesFromTouchpad(*event));
     if (event->modifiers().testFlag(Qt::ShiftModifier)) {
         const QPoint angle = event->angleDelta();
         d->panBy({static_cast<double>(angle.y() != 0 ? angle.y() : angle.x()), 0});
@@ -101,11 +102,17 @@ void CircuitView::keyReleaseEvent(QKeyEvent* event) {
         d->m_spaceDown = false;
         viewport()->setCursor(activity() == CanvasActivity::Select ? Qt::ArrowCursor : Qt::CrossCursor);
     } else {
+        if (!event->isAutoRepeat()) {
+            d->tool().keyRelease(event->key());
+        }
         QGraphicsView::keyReleaseEvent(event);
     }
 }
 
 void CircuitView::contextMenuEvent(QContextMenuEvent* event) {
+    if (activity() == CanvasActivity::Operate) {
+        return; // its entries are for drawing
+    }
     cancel();
     d->forgetRetired();
     d->popUpMenu(event->pos(), event->globalPos());

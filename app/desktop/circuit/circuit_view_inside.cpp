@@ -46,7 +46,7 @@ void CircuitView::Private::switchTo(std::unique_ptr<Tool> next) {
 }
 
 Wire CircuitView::Private::newWire() const {
-    Wire wire;
+    Wire wire = m_newWire;
     wire.price_perMetre = m_catalogue.wirePrice_perMetrePerSquareMillimetre * wire.area_m2 * 1e6;
     return wire;
 }

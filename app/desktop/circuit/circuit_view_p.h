@@ -54,6 +54,9 @@ public:
     Selection& m_selection;
     CircuitScene m_scene;
     Catalogue m_catalogue;
+    HandOperation* m_operation = nullptr;
+    Wire m_newWire;
+    bool m_wheelScrolls = false;
     std::unique_ptr<Tool> m_tool;
     std::vector<std::unique_ptr<Tool>> m_retired;
     EmptyState* m_emptyState = nullptr;

@@ -60,7 +60,7 @@ void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, con
         painter.setBrush(wash);
         painter.drawRoundedRect(picture.body.adjusted(-4, -4, 4, 4), 5, 5);
     }
-    const SymbolState state{live.closed, live.energised};
+    const SymbolState state{live.closed, live.energised, live.travel};
     if (m_textScale > 0) {
         // On the screen the symbols' own letters stay as they are drawn.
         const double least = m_textScale > 1 ? kSmallTextHeight * m_textScale : 0;

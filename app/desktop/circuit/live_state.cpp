@@ -24,6 +24,9 @@ constexpr double kCalm_s = 1;
 /// [s of the drive] between changes of what is called chattering; what only looks so because the drive is
 /// played fast is not.
 constexpr double kChatterCalm_s = 0.5;
+/// [s] between changes that follow each other too quickly to be shown while they happen: two a second.
+constexpr double kLiveCalm_s = 0.5;
+constexpr double kTravelSteps = 12; ///< in which a diaphragm is drawn
 
 /// None where the channel is missing, or has no samples because the run stopped before its first step.
 std::optional<double> sampleAt(const Channel* channel, double time_s) {
@@ -60,7 +63,8 @@ bool showsVacuum(const PartKind& kind, const Part& part, const Features& feature
 /// The instant that is shown, and how long the drive takes for what must not flash on the screen.
 struct Glance {
     double time_s;
-    double calm_s; ///< 0 while the cursor stands
+    double calm_s;         ///< 0 while the cursor stands
+    bool isLatest = false; ///< nothing is known of what comes after it
 };
 
 /// The times around a glance at which `isOn` of a channel's values changes.
@@ -91,12 +95,17 @@ bool flashes(const Channel* channel, const Glance& glance, Predicate isOn) {
         return false;
     }
     const std::vector<double> changes_s = changesAround(*channel, glance, isOn);
+    const auto near = [&](double one_s, double other_s) { return other_s - one_s <= glance.calm_s; };
+    if (glance.isLatest) {
+        const auto latest = changes_s.rbegin();
+        return changes_s.size() >= 3 && near(latest[0], glance.time_s) && near(latest[1], latest[0]) &&
+               near(latest[2], latest[1]);
+    }
     const auto next = std::upper_bound(changes_s.begin(), changes_s.end(), glance.time_s);
     if (next == changes_s.begin() || next == changes_s.end()) {
         return false;
     }
     const auto last = std::prev(next);
-    const auto near = [&](double one_s, double other_s) { return other_s - one_s <= glance.calm_s; };
     const bool oneBefore = last != changes_s.begin() && near(*std::prev(last), *last);
     const bool oneAfter = std::next(next) != changes_s.end() && near(*next, *std::next(next));
     return near(*last, *next) && (oneBefore || oneAfter);
@@ -106,8 +115,8 @@ bool isSet(double state) {
     return state >= 0.5;
 }
 
-QString flashingReading(const Channel* channel, double time_s) {
-    return flashes(channel, Glance{time_s, kChatterCalm_s}, isSet)
+QString flashingReading(const Channel* channel, const Glance& glance) {
+    return flashes(channel, Glance{glance.time_s, kChatterCalm_s, glance.isLatest}, isSet)
                ? QCoreApplication::translate("pumpwright::LiveState", "chattering")
                : QCoreApplication::translate("pumpwright::LiveState", "switching");
 }
@@ -124,11 +133,16 @@ PartLive partLive(const PartId& id, const Part& part, const Recording& recording
     live.closed = contact ? isSet(*contact) : restsClosed(features);
     live.energised =
         isSet(valueAt(coil, time_s)) || std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
+    if (features.booster) {
+        const double share =
+            valueAt(recording.part(id, probe::kTravel), time_s) / features.booster->travelMax_m;
+        live.travel = std::round(kTravelSteps * std::clamp(share, 0.0, 1.0)) / kTravelSteps;
+    }
     live.flashes = flashes(contacts, glance, isSet) || flashes(coil, glance, isSet);
     if (live.flashes) {
         live.closed = false;
         live.energised = true;
-        live.reading = flashingReading(contacts ? contacts : coil, time_s);
+        live.reading = flashingReading(contacts ? contacts : coil, glance);
     } else if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {
         live.closed = false;
         live.reading = QCoreApplication::translate("pumpwright::LiveState", "blown");
@@ -165,8 +179,9 @@ QString readingText(double si, QuantityKind kind) {
     return QString::fromStdString(formatQuantity(std::round(si / unit) * unit, kind));
 }
 
-LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace) {
-    const Glance glance{time_s, kCalm_s * pace};
+namespace {
+
+LiveState stateAt(const Circuit& circuit, const Recording& recording, const Glance& glance) {
     LiveState state;
     for (const auto& [id, part] : circuit.parts) {
         state.parts.emplace(id, partLive(id, part, recording, glance));
@@ -175,6 +190,16 @@ LiveState liveState(const Circuit& circuit, const Recording& recording, double t
         state.wires.emplace(id, wireLive(id, wire, recording, glance));
     }
     return state;
+}
+
+} // namespace
+
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace) {
+    return stateAt(circuit, recording, {time_s, kCalm_s * pace});
+}
+
+LiveState liveStateNow(const Circuit& circuit, const Recording& recording) {
+    return stateAt(circuit, recording, {recording.duration_s, kLiveCalm_s, true});
 }
 
 LiveState restState(const Circuit& circuit) {

@@ -15,6 +15,7 @@ struct PartLive {
     bool known = false; ///< there is a drive to show
     bool closed = false;
     bool energised = false;
+    double travel = 0;    ///< of a booster's diaphragm, 0 at rest to 1 at the stop, in steps worth drawing
     bool flashes = false; ///< switches to and fro faster than is shown while the drive plays
     QString reading;      ///< "blown", "62 kPa", or empty
     friend bool operator==(const PartLive&, const PartLive&) = default;
@@ -39,6 +40,10 @@ QString readingText(double si, QuantityKind kind);
 /// pass in one on the screen: what would flash more than twice a second is shown as chattering, or steadily
 /// lit.
 LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace = 0);
+
+/// The state at the end of a recording that is still going on, in real time: there is no telling what comes
+/// next.
+LiveState liveStateNow(const Circuit& circuit, const Recording& recording);
 
 /// The state before any drive: contacts as at rest.
 LiveState restState(const Circuit& circuit);

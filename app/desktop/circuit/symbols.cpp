@@ -10,6 +10,7 @@
 #include <QXmlStreamWriter>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 static void loadSymbolResources() {
@@ -92,8 +93,8 @@ private:
 /// Copies a symbol file without what is not to be seen, in the palette's colours, and takes the letters out.
 class SymbolFilter {
 public:
-    SymbolFilter(const Palette& palette, const Visibility& visibility)
-        : m_palette(palette), m_visibility(visibility), m_writer(&m_svg) {}
+    SymbolFilter(const Palette& palette, const Visibility& visibility, double travel)
+        : m_palette(palette), m_visibility(visibility), m_travel(travel), m_writer(&m_svg) {}
 
     QByteArray filtered(const QByteArray& svg) {
         QXmlStreamReader reader(svg);
@@ -130,9 +131,24 @@ private:
         if (name == "svg"_L1) {
             m_writer.writeAttribute(u"xmlns"_s, u"http://www.w3.org/2000/svg"_s);
         }
+        if (const auto travelled = attributes.value("data-travelled"_L1);
+            m_travel > 0 && !travelled.isEmpty()) {
+            m_writer.writeAttribute(u"transform"_s, partOfTheWay(travelled.toString()));
+        }
         for (const QXmlStreamAttribute& attribute : attributes) {
             m_writer.writeAttribute(attribute.name().toString(), coloured(attribute.value()));
         }
+    }
+
+    QString partOfTheWay(const QString& travelled) const {
+        constexpr std::array kAtRest{1.0, 0.0, 0.0, 1.0, 0.0, 0.0};
+        const QStringList all = travelled.split(u' ');
+        QStringList now;
+        for (qsizetype i = 0; i < std::min<qsizetype>(all.size(), kAtRest.size()); ++i) {
+            const double rest = kAtRest[static_cast<std::size_t>(i)];
+            now << QString::number(rest + m_travel * (all[i].toDouble() - rest));
+        }
+        return u"matrix(%1)"_s.arg(now.join(u' '));
     }
 
     QString coloured(QStringView value) const {
@@ -150,12 +166,16 @@ private:
 
     const Palette& m_palette;
     const Visibility& m_visibility;
+    double m_travel;
     QByteArray m_svg;
     QXmlStreamWriter m_writer;
 };
 
 std::string preparedKey(const Part& part, SymbolState state) {
     std::string key = part.kind + (state.closed ? "/closed" : "/open") + (state.energised ? "/on" : "/off");
+    if (state.travel > 0) {
+        key.append("/").append(std::to_string(std::lround(1000 * state.travel)));
+    }
     for (const auto& [choice, option] : part.choices) {
         key.append("/").append(choice).append("=").append(option);
     }
@@ -190,7 +210,7 @@ SymbolPainter::Prepared& SymbolPainter::prepared(const Part& part, SymbolState s
     if (isNew) {
         const Symbol* symbol = findSymbol(part.kind);
         const Visibility visibility(part, state);
-        SymbolFilter filter(m_palette, visibility);
+        SymbolFilter filter(m_palette, visibility, state.travel);
         entry->second.lines =
             std::make_unique<QSvgRenderer>(filter.filtered(symbol ? symbol->svg : QByteArray()));
         entry->second.texts = std::move(filter.texts);

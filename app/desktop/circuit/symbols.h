@@ -28,6 +28,8 @@ struct SymbolText {
 /// part's origin. Elements with these ids are drawn in some states only:
 ///   open, closed, energised (and "open-…" and so on): by the state of contact, coil or lamp;
 ///   "CHOICE.OPTION" or "CHOICE.OPTION.OPTION…": where the part's choice is one of the options.
+/// An element's data-travelled="a b c d e f" is where it is when the part has moved all its way, as a
+/// transform matrix.
 struct Symbol {
     QByteArray svg;
     QRectF bounds;        ///< of the symbol at rest with its leads; terminals lie on its edge
@@ -38,6 +40,7 @@ struct Symbol {
 struct SymbolState {
     bool closed = false;
     bool energised = false;
+    double travel = 0; ///< 0 at rest to 1
     friend auto operator<=>(const SymbolState&, const SymbolState&) = default;
 };
 

@@ -12,6 +12,7 @@ namespace pumpwright {
 
 class CircuitScene;
 class Document;
+class HandOperation;
 class Tool;
 
 /// A mouse event in scene coordinates.
@@ -55,6 +56,7 @@ public:
     virtual void leave() {}
     /// True where the key was for the tool.
     virtual bool keyPress(int key, Qt::KeyboardModifiers modifiers);
+    virtual void keyRelease(int key) { static_cast<void>(key); }
 
 protected:
     ToolHost& host() { return m_host; }
@@ -77,5 +79,7 @@ std::unique_ptr<Tool> layTool(ToolHost& host, const SelectedObjects& line, const
 enum class Repeat { Once, UntilEscape };
 std::unique_ptr<Tool> wireTool(ToolHost& host, Repeat repeat);
 std::unique_ptr<Tool> hoseTool(ToolHost& host, Repeat repeat);
+/// Moves switches and the pedal of the circuit that runs in real time, as long as this is the tool.
+std::unique_ptr<Tool> handTool(ToolHost& host, HandOperation& operation);
 
 } // namespace pumpwright

@@ -10,7 +10,7 @@ namespace {
 constexpr QuantityRange kBundled{QuantityKind::Number, 1, field::kMostBundled};
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Nameplate", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 std::vector<NameplateField::Option> colourOptions() {
@@ -33,7 +33,7 @@ std::vector<NameplateField::Option> insulationOptions() {
 template <class Builder, class Object>
 void addLength(Builder& builder, const ParameterSpec& spec) {
     builder.addQuantity(
-        QStringLiteral("length_m"), tr("Length"), rangeOf(spec),
+        QStringLiteral("length_m"), QCoreApplication::translate("pumpwright", "Length"), rangeOf(spec),
         [](const Object& object) { return object.length_m; },
         [](Object& object, double value) { object.length_m = value; });
 }
@@ -41,7 +41,8 @@ void addLength(Builder& builder, const ParameterSpec& spec) {
 template <class Builder, class Object>
 void addPrice(Builder& builder, const Circuit& circuit) {
     builder.addQuantity(
-        QStringLiteral("price_perMetre"), tr("Price per metre (%1)").arg(shown(circuit.currency)),
+        QStringLiteral("price_perMetre"),
+        QCoreApplication::translate("pumpwright", "Price per metre (%1)").arg(shown(circuit.currency)),
         rangeOf(field::kPricePerMetre), [](const Object& object) { return object.price_perMetre; },
         [](Object& object, double value) { object.price_perMetre = value; });
 }

@@ -6,7 +6,6 @@
 #include "app/desktop/preferences.h"
 #include "core/parts/document_fields.h"
 
-#include <QCheckBox>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -26,7 +25,6 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
     m_ambient = addField(tr("Air temperature"), rangeOf(field::kPlanAmbient), &DrivePlan::ambient_K);
     m_initialVacuum =
         addField(tr("Vacuum at the start"), rangeOf(field::kInitialVacuum), &DrivePlan::initialVacuum_Pa);
-    m_startsSteady = addSteadyStart();
     m_presses = addList(pressTable());
     m_switchMoves = addList(switchMoveTable(document.circuit()));
     m_charging = addList(chargingTable());
@@ -44,7 +42,7 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
     });
     connect(&preferences, &Preferences::changed, this, [this] {
         for (QuantityField* field : {m_duration, m_ambient, m_initialVacuum}) {
-            field->setVacuumUnits(m_preferences.vacuumUnits());
+            field->setUnits(m_preferences.units());
         }
     });
     refresh();
@@ -53,7 +51,7 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
 QuantityField* DrivePlanEditor::addField(const QString& name, const QuantityRange& range,
                                          double DrivePlan::*member) {
     auto* label = new QLabel(name, this);
-    auto* field = new QuantityField(name, range, m_preferences.vacuumUnits(), this);
+    auto* field = new QuantityField(name, range, m_preferences.units(), this);
     label->setBuddy(field);
     m_column->addWidget(label);
     m_column->addWidget(field);
@@ -68,22 +66,8 @@ QuantityField* DrivePlanEditor::addField(const QString& name, const QuantityRang
     return field;
 }
 
-QCheckBox* DrivePlanEditor::addSteadyStart() {
-    auto* box = new QCheckBox(tr("Starts steady"), this);
-    box->setToolTip(
-        tr("As after ten minutes of the first instant: booster evacuated, wires warm. Else the vehicle "
-           "has stood, with the vacuum above."));
-    m_column->addWidget(box);
-    connect(box, &QCheckBox::clicked, this, [this](bool steady) {
-        DrivePlan plan = m_document.circuit().plan;
-        plan.startsSteady = steady;
-        apply(plan, steady ? tr("Start the drive steady") : tr("Start the drive at rest"));
-    });
-    return box;
-}
-
 PlanList* DrivePlanEditor::addList(PlanTable table) {
-    auto* list = new PlanList(std::move(table), m_preferences.vacuumUnits(), this);
+    auto* list = new PlanList(std::move(table), m_preferences.units(), this);
     m_column->addSpacing(8);
     m_column->addWidget(list);
     connect(list, &PlanList::planEdited, this, &DrivePlanEditor::apply);
@@ -95,7 +79,6 @@ void DrivePlanEditor::refresh() {
     m_duration->showValue(plan.duration_s);
     m_ambient->showValue(plan.ambient_K);
     m_initialVacuum->showValue(plan.initialVacuum_Pa);
-    m_startsSteady->setChecked(plan.startsSteady);
     m_switchMoves->model().setTable(switchMoveTable(m_document.circuit()));
     for (PlanList* list : {m_presses, m_switchMoves, m_charging, m_altitude}) {
         list->setPlan(plan);

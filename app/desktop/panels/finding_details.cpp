@@ -97,7 +97,7 @@ void FindingDetails::buildWaiverForm(QVBoxLayout& column) {
     connect(m_waive, &QPushButton::clicked, this, &FindingDetails::waive);
 }
 
-void FindingDetails::showFinding(const Finding* finding, const VacuumUnits& units) {
+void FindingDetails::showFinding(const Finding* finding, const ShownUnits& units) {
     const bool same = finding && m_finding && findingKey(*finding) == findingKey(*m_finding);
     m_finding = finding ? std::optional(*finding) : std::nullopt;
     setVisible(m_finding.has_value());

@@ -18,7 +18,7 @@ class FindingDetails final : public QWidget {
 public:
     explicit FindingDetails(QWidget* parent = nullptr);
 
-    void showFinding(const Finding* finding, const VacuumUnits& units);
+    void showFinding(const Finding* finding, const ShownUnits& units);
     /// While the circuit is newer than the findings, their remedies would bring old values back.
     void setObsolete(bool obsolete);
 

@@ -81,7 +81,7 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-QString findingValueText(const Finding& finding, const VacuumUnits& units) {
+QString findingValueText(const Finding& finding, const ShownUnits& units) {
     // There or not there: the sentence has said it already.
     const bool yesOrNo = finding.kind == QuantityKind::Number && finding.value <= 1 && finding.limit <= 1;
     if (yesOrNo) {

@@ -43,6 +43,6 @@ private:
 };
 
 /// "Found 14.2 A, limit 10 A", with both units of a vacuum. Empty for what is only there or not there.
-QString findingValueText(const Finding& finding, const VacuumUnits& units);
+QString findingValueText(const Finding& finding, const ShownUnits& units);
 
 } // namespace pumpwright

@@ -115,7 +115,7 @@ void FindingsPanel::takeFindings() {
 }
 
 void FindingsPanel::showCurrent() {
-    m_details->showFinding(current(), m_preferences.vacuumUnits());
+    m_details->showFinding(current(), m_preferences.units());
 }
 
 const Finding* FindingsPanel::current() const {

@@ -9,7 +9,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Nameplate", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 using Read = std::function<double(const ProjectLimits&)>;

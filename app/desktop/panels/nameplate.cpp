@@ -56,7 +56,7 @@ Nameplate::Nameplate(Document& document, Selection& selection, const Preferences
     connect(&preferences, &Preferences::changed, this, [this] {
         for (const Row& row : m_rows) {
             if (row.quantity) {
-                row.quantity->setVacuumUnits(m_preferences.vacuumUnits());
+                row.quantity->setUnits(m_preferences.units());
             }
         }
     });
@@ -125,7 +125,7 @@ void Nameplate::addRow(const NameplateField& field) {
     const QString key = field.key;
     QWidget* widget = nullptr;
     if (field.sort == NameplateField::Sort::Quantity) {
-        row.quantity = new QuantityField(field.label, field.range, m_preferences.vacuumUnits(), m_form);
+        row.quantity = new QuantityField(field.label, field.range, m_preferences.units(), m_form);
         connect(row.quantity, &QuantityField::edited, this, [this, key](double si) { apply(key, si); });
         connect(row.quantity, &QuantityField::finished, this, [this] { ++m_typing; });
         widget = row.quantity;

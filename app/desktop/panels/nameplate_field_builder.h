@@ -106,11 +106,10 @@ private:
             write(object, value);
             edit.changes.push_back(putChange(id, std::move(object)));
         }
-        if (edit.changes.size() > 1) {
-            subject = QCoreApplication::translate("Nameplate", "%n object(s)", nullptr,
-                                                  static_cast<int>(edit.changes.size()));
+        if (const int count = static_cast<int>(edit.changes.size()); count > 1) {
+            subject = QCoreApplication::translate("pumpwright", "%n objects", nullptr, count);
         }
-        edit.name = QCoreApplication::translate("Nameplate", "Set %1 of %2")
+        edit.name = QCoreApplication::translate("pumpwright", "Set %1 of %2")
                         .arg(label.toLower(), subject)
                         .toStdString();
         return edit;

@@ -8,7 +8,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Nameplate", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 template <class IdType, class Object>
@@ -30,7 +30,8 @@ QString endText(const Circuit& circuit, const End& end) {
 
 template <class Connection>
 QString routeText(const Circuit& circuit, const Connection& connection) {
-    return tr("from %1 to %2").arg(endText(circuit, connection.from), endText(circuit, connection.to));
+    return QCoreApplication::translate("pumpwright", "from %1 to %2")
+        .arg(endText(circuit, connection.from), endText(circuit, connection.to));
 }
 
 /// The one kind of all the parts, or nullptr.

@@ -14,7 +14,7 @@ constexpr qsizetype kLongestReference = 16;
 using Builder = NameplateFieldBuilder<PartId, Part>;
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Nameplate", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 std::string kept(const QString& text, qsizetype longest) {

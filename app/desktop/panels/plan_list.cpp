@@ -33,7 +33,7 @@ QToolButton* newButton(const QString& text, const QString& name, QWidget* parent
 
 } // namespace
 
-PlanList::PlanList(PlanTable table, const VacuumUnits& units, QWidget* parent)
+PlanList::PlanList(PlanTable table, const ShownUnits& units, QWidget* parent)
     : QWidget(parent), m_model(new PlanTableModel(table, units, this)), m_view(new QTableView(this)),
       m_add(newButton(tr("Add"), tr("Add a %1").arg(table.row), this)),
       m_remove(newButton(tr("Remove"), tr("Remove the chosen %1").arg(table.row), this)),

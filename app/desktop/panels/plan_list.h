@@ -17,7 +17,7 @@ class PlanList final : public QWidget {
     Q_OBJECT
 
 public:
-    PlanList(PlanTable table, const VacuumUnits& units, QWidget* parent = nullptr);
+    PlanList(PlanTable table, const ShownUnits& units, QWidget* parent = nullptr);
 
     PlanTableModel& model() { return *m_model; }
     QTableView& view() { return *m_view; }

@@ -13,7 +13,7 @@ constexpr double kNextPress_s = 10;
 constexpr double kNextSpan_s = 30;
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("DrivePlan", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 template <class Entry>

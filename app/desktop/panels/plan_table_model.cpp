@@ -4,7 +4,7 @@
 
 namespace pumpwright {
 
-PlanTableModel::PlanTableModel(PlanTable table, const VacuumUnits& units, QObject* parent)
+PlanTableModel::PlanTableModel(PlanTable table, const ShownUnits& units, QObject* parent)
     : QAbstractTableModel(parent), m_table(std::move(table)), m_units(units) {}
 
 void PlanTableModel::setTable(PlanTable table) {

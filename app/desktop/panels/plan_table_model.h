@@ -15,7 +15,7 @@ public:
         ChoicesRole = Qt::UserRole, ///< QVariantList of pairs id, label; invalid where a quantity is shown
     };
 
-    PlanTableModel(PlanTable table, const VacuumUnits& units, QObject* parent = nullptr);
+    PlanTableModel(PlanTable table, const ShownUnits& units, QObject* parent = nullptr);
 
     const PlanTable& table() const { return m_table; }
     void setTable(PlanTable table); ///< the switches to choose from have changed
@@ -43,7 +43,7 @@ private:
     QString editName(const PlanColumn& column, int row) const;
 
     PlanTable m_table;
-    VacuumUnits m_units;
+    ShownUnits m_units;
     DrivePlan m_plan;
 };
 

@@ -13,7 +13,7 @@ constexpr int kPatience_ms = 700;
 
 } // namespace
 
-QuantityField::QuantityField(const QString& name, const QuantityRange& range, const VacuumUnits& units,
+QuantityField::QuantityField(const QString& name, const QuantityRange& range, const ShownUnits& units,
                              QWidget* parent)
     : QWidget(parent), m_range(range), m_units(units), m_editor(new QLineEdit(this)),
       m_secondUnit(new QLabel(this)), m_message(new QLabel(this)), m_patience(new QTimer(this)) {
@@ -35,14 +35,14 @@ QuantityField::QuantityField(const QString& name, const QuantityRange& range, co
     column->addWidget(m_secondUnit);
     column->addWidget(m_message);
     setFocusProxy(m_editor);
-    setVacuumUnits(units);
+    setUnits(units);
 
     connect(m_editor, &QLineEdit::textEdited, this, &QuantityField::readText);
     connect(m_editor, &QLineEdit::editingFinished, this, &QuantityField::finish);
     connect(m_patience, &QTimer::timeout, this, [this] { showMessage(m_refusal); });
 }
 
-void QuantityField::setVacuumUnits(const VacuumUnits& units) {
+void QuantityField::setUnits(const ShownUnits& units) {
     m_units = units;
     m_editor->setToolTip(tr("Allowed: %1").arg(rangeText(m_range, m_units)));
     m_editor->setAccessibleDescription(m_editor->toolTip());
@@ -73,8 +73,9 @@ void QuantityField::rewriteText() {
 void QuantityField::showSecondUnit() {
     const bool show = m_value && m_range.kind == QuantityKind::GaugeVacuum;
     m_secondUnit->setVisible(show);
-    m_secondUnit->setText(show ? tr("= %1").arg(shown(formatQuantity(*m_value, m_range.kind, m_units.second)))
-                               : QString());
+    m_secondUnit->setText(
+        show ? tr("= %1").arg(shown(formatQuantity(*m_value, m_range.kind, m_units.secondVacuum)))
+             : QString());
 }
 
 void QuantityField::readText() {

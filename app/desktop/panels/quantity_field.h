@@ -19,12 +19,12 @@ class QuantityField final : public QWidget {
     Q_OBJECT
 
 public:
-    QuantityField(const QString& name, const QuantityRange& range, const VacuumUnits& units,
+    QuantityField(const QString& name, const QuantityRange& range, const ShownUnits& units,
                   QWidget* parent = nullptr);
 
     /// Shows the value in force; none where the selected objects differ. Does not disturb typing.
     void showValue(std::optional<double> si);
-    void setVacuumUnits(const VacuumUnits& units);
+    void setUnits(const ShownUnits& units);
 
     QLineEdit& editor() { return *m_editor; }
     QString message() const;
@@ -46,7 +46,7 @@ private:
     void showSecondUnit();
 
     QuantityRange m_range;
-    VacuumUnits m_units;
+    ShownUnits m_units;
     std::optional<double> m_value;
     std::optional<double> m_before; ///< the value when typing began
     std::optional<double> m_held;   ///< read but not reported yet

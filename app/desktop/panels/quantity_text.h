@@ -10,22 +10,23 @@
 
 namespace pumpwright {
 
-/// The units in which vacuum is shown: the first leads, the second stands beside it.
-struct VacuumUnits {
-    std::string_view first = "kPa";
-    std::string_view second = "inHg";
-    friend bool operator==(const VacuumUnits&, const VacuumUnits&) = default;
+/// The units in which the user wants values shown. Of vacuum the first leads and the second stands beside it.
+struct ShownUnits {
+    std::string_view vacuum = "kPa";
+    std::string_view secondVacuum = "inHg";
+    std::string_view wire = "mm²"; ///< or "AWG"
+    friend bool operator==(const ShownUnits&, const ShownUnits&) = default;
 };
 
-/// "0.75 mm²"; vacuum in the leading unit: "50 kPa".
-QString quantityText(double si, QuantityKind kind, const VacuumUnits& units);
+/// "0.75 mm²" or "18 AWG"; vacuum in the leading unit: "50 kPa".
+QString quantityText(double si, QuantityKind kind, const ShownUnits& units);
 
 /// As quantityText(), with the second unit beside a vacuum: "50 kPa (14.77 inHg)".
-QString quantityTextInBothUnits(double si, QuantityKind kind, const VacuumUnits& units);
+QString quantityTextInBothUnits(double si, QuantityKind kind, const ShownUnits& units);
 
 /// Reads what people type. A bare number is in the unit that quantityText() would show.
 [[nodiscard]] Result<double> quantityFromText(const QString& text, QuantityKind kind,
-                                              const VacuumUnits& units);
+                                              const ShownUnits& units);
 
 /// What is accepted for one quantity.
 struct QuantityRange {
@@ -40,10 +41,10 @@ inline QuantityRange rangeOf(const ParameterSpec& spec) {
 }
 
 /// "0.05 mm² to 120 mm²"
-QString rangeText(const QuantityRange& range, const VacuumUnits& units);
+QString rangeText(const QuantityRange& range, const ShownUnits& units);
 
 /// Reads a value and refuses what lies outside the range; the error names the allowed range.
 [[nodiscard]] Result<double> quantityWithin(const QString& text, const QuantityRange& range,
-                                            const VacuumUnits& units);
+                                            const ShownUnits& units);
 
 } // namespace pumpwright

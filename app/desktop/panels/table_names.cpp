@@ -9,7 +9,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("TableNames", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 } // namespace

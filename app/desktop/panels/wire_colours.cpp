@@ -8,7 +8,7 @@ namespace pumpwright {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("WireColours", text);
+    return QCoreApplication::translate("pumpwright", text);
 }
 
 } // namespace

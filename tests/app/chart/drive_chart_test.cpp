@@ -48,7 +48,7 @@ struct Screen {
 
     Screen() {
         lanes.resize(640, 400);
-        lanes.showLanes(chartLanes(circuit, drive.recording), drive.recording.duration_s, VacuumUnits{});
+        lanes.showLanes(chartLanes(circuit, drive.recording), drive.recording.duration_s, ShownUnits{});
         lanes.show();
         REQUIRE(QTest::qWaitForWindowExposed(&lanes));
         lanes.plot().replot();
@@ -166,7 +166,7 @@ TEST_CASE("a spike of a microsecond among a million samples is drawn at its full
     const DriveResult drive = RecordingBuilder(1000).part("M1", probe::kCurrent, current).drive();
     LanePlot lanes;
     lanes.resize(640, 200);
-    lanes.showLanes(chartLanes(van(), drive.recording), 1000, VacuumUnits{});
+    lanes.showLanes(chartLanes(van(), drive.recording), 1000, ShownUnits{});
     lanes.show();
     REQUIRE(QTest::qWaitForWindowExposed(&lanes));
     lanes.plot().replot();

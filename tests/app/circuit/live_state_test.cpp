@@ -166,3 +166,30 @@ TEST_CASE("a timer that runs shows the time that is left, in tenths", "[live]") 
     CHECK(liveState(van(), drive.recording, 1.77).parts.at({"K1"}).reading == QStringLiteral("3.3 s"));
     CHECK(liveState(van(), drive.recording, 6).parts.at({"K1"}).reading.isEmpty());
 }
+
+TEST_CASE("a diaphragm shows how far it has travelled", "[live]") {
+    const DriveResult drive =
+        RecordingBuilder(10).part("A1", probe::kTravel, {{0, 0}, {4, 0}, {5, 0.015}, {10, 0.06}}).drive();
+    const Circuit circuit = van(); // travels 30 mm at most
+    CHECK(liveState(circuit, drive.recording, 2).parts.at({"A1"}).travel == 0.0);
+    CHECK(liveState(circuit, drive.recording, 5).parts.at({"A1"}).travel == Approx(0.5));
+    CHECK(liveState(circuit, drive.recording, 10).parts.at({"A1"}).travel == Approx(1));
+}
+
+TEST_CASE("as it happens, a contact that switches quickly is said to chatter from its third change on",
+          "[live]") {
+    const Circuit circuit = van();
+    const auto now = [&](RecordingBuilder::Samples samples, double time_s) {
+        DriveResult drive = RecordingBuilder(time_s).part("K1", probe::kContact, std::move(samples)).drive();
+        return liveStateNow(circuit, drive.recording).parts.at({"K1"});
+    };
+    CHECK(now({{0, 0}, {2, 1}}, 2.01).closed);
+    CHECK_FALSE(now({{0, 0}, {2, 1}, {2.03, 0}}, 2.04).flashes);
+    const PartLive chatters = now({{0, 0}, {2, 1}, {2.03, 0}, {2.06, 1}}, 2.07);
+    CHECK(chatters.flashes);
+    CHECK(chatters.reading == QStringLiteral("chattering"));
+    // Half a second of rest, and it is shown again as it is.
+    const PartLive rests = now({{0, 0}, {2, 1}, {2.03, 0}, {2.06, 1}}, 2.6);
+    CHECK_FALSE(rests.flashes);
+    CHECK(rests.closed);
+}

@@ -179,7 +179,7 @@ TEST_CASE("vacuum is shown in the unit that the user prefers, with the other bes
     bench.selection.select({{PartId{"B1"}}, {}, {}});
     QuantityField& setPoint = bench.quantity("setPoint_Pa");
     CHECK(setPoint.editor().text() == QStringLiteral("50 kPa"));
-    bench.preferences.setInchesOfMercuryFirst(true);
+    bench.preferences.setVacuumUnit(QStringLiteral("inHg"));
     CHECK(setPoint.editor().text().endsWith(QStringLiteral("inHg")));
 
     bench.type(setPoint, QStringLiteral("15"));

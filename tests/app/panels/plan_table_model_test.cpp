@@ -21,7 +21,7 @@ struct Loop {
     QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Warning};
     DrivePlan plan;
 
-    Loop(PlanTable table, DrivePlan start) : model(std::move(table), VacuumUnits{}), plan(std::move(start)) {
+    Loop(PlanTable table, DrivePlan start) : model(std::move(table), ShownUnits{}), plan(std::move(start)) {
         model.setPlan(plan);
         QObject::connect(&model, &PlanTableModel::planEdited, &model, [this](const DrivePlan& edited) {
             plan = edited;
