@@ -72,6 +72,16 @@ Json eventsJson(const Recording& recording) {
     return list;
 }
 
+Json balanceJson(const Balance& balance) {
+    return {{"in", balance.in}, {"out", balance.out}, {"held", balance.held}, {"offShare", balance.offShare}};
+}
+
+Json balancesJson(const Balances& balances) {
+    return {{"energy_J", balanceJson(balances.energy_J)},
+            {"gas_kg", balanceJson(balances.gas_kg)},
+            {"charge_C", balanceJson(balances.charge_C)}};
+}
+
 } // namespace
 
 std::string_view statusName(DriveStatus status) {
@@ -94,6 +104,7 @@ std::string driveJson(const std::string& file, const Circuit& circuit, const Dri
                      {"status", statusName(drive.status)},
                      {"message", drive.message},
                      {"duration_s", drive.recording.duration_s},
+                     {"balances", balancesJson(drive.balances)},
                      {"vacuum", vacuumJson(circuit, summary)},
                      {"presses", pressesJson(circuit, summary)},
                      {"motors", motorsJson(circuit, summary)},

@@ -83,6 +83,23 @@ std::string contactsText(const Circuit& circuit, const DriveSummary& summary) {
     return textTable(table);
 }
 
+std::string balancesText(const Balances& balances) {
+    SheetTable table{"Balances: what came in, went out and is held more than at the start",
+                     {"Of", "In", "Out", "Held", "Off by"},
+                     {false, true, true, true, true},
+                     {}};
+    const auto add = [&](std::string_view name, const Balance& balance, double unit) {
+        table.rows.push_back({std::string(name), fmt::format("{:.4g}", balance.in / unit),
+                              fmt::format("{:.4g}", balance.out / unit),
+                              fmt::format("{:.3g}", balance.held / unit),
+                              fmt::format("{:.0e}", balance.offShare)});
+    };
+    add("energy, kJ", balances.energy_J, 1e3);
+    add("air, g", balances.gas_kg, 1e-3);
+    add("charge, C", balances.charge_C, 1);
+    return textTable(table);
+}
+
 std::string subjectName(const Circuit& circuit, const DriveEvent& event) {
     if (event.subject == Subject::Wire) {
         const auto wire = circuit.wires.find(WireId{event.id});
@@ -113,9 +130,9 @@ std::string driveText(const Circuit& circuit, const DriveResult& drive) {
     const DriveSummary summary = driveSummary(circuit, drive.recording);
     std::string text = fmt::format("Drive \"{}\": {:.6g} s of {:.6g} s simulated\n", circuit.plan.name,
                                    drive.recording.duration_s, circuit.plan.duration_s);
-    for (const std::string& section :
-         {vacuumText(circuit, summary), pressesText(circuit, summary), motorsText(circuit, summary),
-          contactsText(circuit, summary), eventsText(circuit, drive.recording)}) {
+    for (const std::string& section : {vacuumText(circuit, summary), pressesText(circuit, summary),
+                                       motorsText(circuit, summary), contactsText(circuit, summary),
+                                       eventsText(circuit, drive.recording), balancesText(drive.balances)}) {
         text += "\n" + section;
     }
     return text;

@@ -49,6 +49,9 @@ struct DrivePlan {
     double duration_s = 120;
     double ambient_K = 293.15;
     double initialVacuum_Pa = 0; ///< gauge vacuum in booster and reservoir at the start
+    /// The drive begins when everything has come to what it comes to under the plan's first instant: pump
+    /// warm, booster evacuated. Else at rest, with the vacuum above.
+    bool startsSteady = false;
     std::vector<Press> presses;
     std::vector<SwitchMove> switchMoves;
     std::vector<ChargingSpan> charging;

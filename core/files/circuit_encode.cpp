@@ -193,6 +193,7 @@ Json encodedPlan(const DrivePlan& plan) {
         .put("duration_s", plan.duration_s)
         .put("ambient_K", plan.ambient_K)
         .put("initialVacuum_Pa", plan.initialVacuum_Pa)
+        .putUnless(false, "startsSteady", plan.startsSteady)
         .putList("presses", encodedList(plan.presses, encodedPress))
         .putList("switchMoves", encodedList(plan.switchMoves, encodedMove))
         .putList("charging", encodedList(plan.charging, encodedSpan))

@@ -67,6 +67,7 @@ DrivePlan decodedPlan(const OrderedJson& value, const std::string& pointer, Read
     plan.duration_s = object.number(field::kPlanDuration);
     plan.ambient_K = object.number(field::kPlanAmbient);
     plan.initialVacuum_Pa = object.number(field::kInitialVacuum);
+    plan.startsSteady = object.flag("startsSteady", plan.startsSteady);
     plan.presses = decodedList(object, "presses", decodedPress, &Press::at_s);
     plan.switchMoves = decodedList(object, "switchMoves", decodedMove, &SwitchMove::at_s);
     plan.charging = decodedList(object, "charging", decodedSpan, &ChargingSpan::from_s);

@@ -93,6 +93,8 @@ public:
         addGasFlow(equations, leak, orificeFlow(m_data.leak, flowSides(leak)));
     }
 
+    void addAccount(const Point& at, Account& account) const override;
+
     void addMasses(MassMatrix& masses) const override {
         m_vacuum.addMasses(masses);
         m_working.addMasses(masses);
@@ -159,9 +161,14 @@ private:
         addChamber(m_working, 1, 1);
     }
 
-    void addValves(const Point& at, Equations& equations, const Forces& assist) const {
+    /// How much assist is missing, of what opens a valve half.
+    Forces valveError(const Point& at, const Forces& assist) const {
         const double band = std::min(kValveBand_N, (m_data.boostRatio - 1) * m_data.cutIn_N);
-        const Forces error = (1 / band) * (command_N(at) - assist);
+        return (1 / band) * (command_N(at) - assist);
+    }
+
+    void addValves(const Point& at, Equations& equations, const Forces& assist) const {
+        const Forces error = valveError(at, assist);
         addValve(at, equations, {}, m_working.node, valveOpening(error));
         addValve(at, equations, m_working.node, m_vacuum.node, valveOpening(-error));
     }
@@ -182,6 +189,20 @@ private:
     GasVolume m_working;
     Unknown m_travel;
 };
+
+void BoosterLaw::addAccount(const Point& at, Account& account) const {
+    const Forces assist = assist_N(at);
+    m_vacuum.addAccount(at, account);
+    m_working.addAccount(at, account);
+    const GasSides leak = gasSides(at, {}, m_vacuum.node);
+    addGasFlowAccount(leak, orificeFlow(m_data.leak, flowSides(leak)), account);
+    const GasSides air = gasSides(at, {}, m_working.node);
+    addGasFlowAccount(
+        air, valveOpening(valveError(at, assist)).value * orificeFlow(m_data.valve, flowSides(air)), account);
+    // The gas works on the diaphragm, and that on rod and spring.
+    account.giveOff(m_data.area_m2 * (air.toState.pressure_Pa - leak.toState.pressure_Pa) *
+                    travelRate(at, assist).value);
+}
 
 std::vector<Probe> BoosterLaw::probes() const {
     return {{probe::kPedalForce, "pedal force", QuantityKind::Force, false, 0.1},

@@ -30,6 +30,9 @@ public:
         equations.addCurrentSlope(m_plus, m_minus, m_plus, current.slope);
         equations.addCurrentSlope(m_plus, m_minus, m_minus, -current.slope);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        account.giveOff((at[m_plus] - at[m_minus]) * currentAt(at).value);
+    }
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4},
                 {probe::kEnergised, "sounds", QuantityKind::Number, true, 0.5}};

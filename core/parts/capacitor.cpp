@@ -39,6 +39,12 @@ public:
         equations.addSlope(m_stored, m_stored, -m_conductance_S - m_leak_S);
     }
     void addMasses(MassMatrix& masses) const override { masses.add(m_stored, m_stored, m_capacitance_F); }
+    void addAccount(const Point& at, Account& account) const override {
+        const double current_A = current(at);
+        const double stored_V = at[m_stored];
+        account.giveOff(current_A * current_A / m_conductance_S + m_leak_S * stored_V * stored_V);
+        account.held_J += 0.5 * m_capacitance_F * stored_V * stored_V;
+    }
 
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "charging current", QuantityKind::Current, false, 1e-3}};

@@ -37,6 +37,10 @@ public:
         m_booster.addMasses(masses);
         m_pump.addMasses(masses);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        m_booster.addAccount(at, account);
+        m_pump.addAccount(at, account);
+    }
 
     std::vector<Probe> probes() const override {
         return {{probe::kFlow, "air flow", QuantityKind::Number, false, 1e-7}};

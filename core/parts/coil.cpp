@@ -52,7 +52,7 @@ void CoilElement::addEquations(const Point& at, Equations& equations) const {
     equations.addSlope(m_current, m_plus, 1);
     equations.addSlope(m_current, m_minus, -1);
     equations.addSlope(m_current, m_current, -m_values.resistance_ohm);
-    equations.addConductance(at, m_plus, m_minus, 1 / (kQualityOfRinging * waveResistance_ohm(m_values)));
+    equations.addConductance(at, m_plus, m_minus, ironLoss_S());
     addCapacitance(at, equations);
     switch (m_values.suppression) {
     case Suppression::None:
@@ -68,7 +68,7 @@ void CoilElement::addEquations(const Point& at, Equations& equations) const {
 }
 
 void CoilElement::addCapacitance(const Point& at, Equations& equations) const {
-    const double path_S = 1 / (kCapacitancePathShare * waveResistance_ohm(m_values));
+    const double path_S = capacitancePath_S();
     const double current_A = path_S * (voltage_V(at) - at[m_strayVoltage]);
     equations.addCurrent(m_plus, m_minus, current_A);
     equations.add(m_strayVoltage, current_A);
@@ -76,6 +76,29 @@ void CoilElement::addCapacitance(const Point& at, Equations& equations) const {
         equations.addCurrentSlope(m_plus, m_minus, unknown, sign * path_S);
         equations.addSlope(m_strayVoltage, unknown, sign * path_S);
     }
+}
+
+double CoilElement::capacitancePath_S() const {
+    return 1 / (kCapacitancePathShare * waveResistance_ohm(m_values));
+}
+
+double CoilElement::ironLoss_S() const {
+    return 1 / (kQualityOfRinging * waveResistance_ohm(m_values));
+}
+
+void CoilElement::addAccount(const Point& at, Account& account) const {
+    const double current = at[m_current];
+    const double voltage = voltage_V(at);
+    const double path_V = voltage - at[m_strayVoltage];
+    account.giveOff(m_values.resistance_ohm * current * current + ironLoss_S() * voltage * voltage +
+                    capacitancePath_S() * path_V * path_V);
+    if (m_values.suppression == Suppression::Resistor) {
+        account.giveOff(voltage * voltage / m_values.suppressionResistance_ohm);
+    } else if (m_values.suppression != Suppression::None) {
+        m_diode.addAccount(at, account);
+    }
+    account.held_J += 0.5 * m_values.inductance_H * current * current +
+                      0.5 * m_values.strayCapacitance_F * at[m_strayVoltage] * at[m_strayVoltage];
 }
 
 void CoilElement::addMasses(MassMatrix& masses) const {

@@ -26,6 +26,7 @@ public:
 
     void addEquations(const Point& at, Equations& equations) const;
     void addMasses(MassMatrix& masses) const;
+    void addAccount(const Point& at, Account& account) const;
     /// [A] through the winding, from plus to minus.
     double current_A(const Point& at) const { return at[m_current]; }
     /// [V] from plus to minus.
@@ -33,6 +34,8 @@ public:
 
 private:
     void addCapacitance(const Point& at, Equations& equations) const;
+    double capacitancePath_S() const;
+    double ironLoss_S() const;
 
     CoilValues m_values;
     Unknown m_plus;

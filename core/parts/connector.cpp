@@ -39,6 +39,12 @@ public:
             equations.addConductance(at, way.from, way.to, m_conductance_S);
         }
     }
+    void addAccount(const Point& at, Account& account) const override {
+        for (const Way& way : m_ways) {
+            const double voltage_V = at[way.from] - at[way.to];
+            account.giveOff(m_conductance_S * voltage_V * voltage_V);
+        }
+    }
     std::vector<Probe> probes() const override {
         std::vector<Probe> probes;
         for (int way = 1; way <= static_cast<int>(m_ways.size()); ++way) {

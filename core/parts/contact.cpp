@@ -54,6 +54,12 @@ void ContactElement::addMasses(MassMatrix& masses) const {
     masses.addCapacitance(m_from, m_to, kGapCapacitance_F);
 }
 
+void ContactElement::addAccount(const Point& at, bool closed, Account& account) const {
+    const double voltage_V = at[m_from] - at[m_to];
+    account.giveOff(voltage_V * current_A(at, closed));
+    account.held_J += 0.5 * kGapCapacitance_F * voltage_V * voltage_V;
+}
+
 double ContactElement::current_A(const Point& at, bool closed) const {
     const double voltage_V = at[m_from] - at[m_to];
     return closed ? m_conductance_S * voltage_V : openGap(voltage_V, m_gapBreakdown_V).value;

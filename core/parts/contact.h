@@ -24,6 +24,7 @@ public:
 
     void addEquations(const Point& at, bool closed, Equations& equations) const;
     void addMasses(MassMatrix& masses) const;
+    void addAccount(const Point& at, bool closed, Account& account) const;
     /// [A] from `from` to `to`, without the current that charges the gap.
     double current_A(const Point& at, bool closed) const;
 

@@ -55,6 +55,9 @@ public:
         m_link.addMasses(masses);
         masses.add(m_openShare, m_openShare, 1);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        m_link.addAccount(at, !open(at), account);
+    }
 
     std::vector<double> memoryAtStart() const override { return {0}; }
     std::size_t eventCount() const override { return 1; }

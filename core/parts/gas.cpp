@@ -185,6 +185,13 @@ void addGasFlowSlope(Equations& equations, const GasSides& sides, const MassFlow
                    flowEnthalpy(sides, flow_kgps) * slope);
 }
 
+void addGasFlowAccount(const GasSides& sides, const MassFlow& flow_kgps, Account& account) {
+    if (sides.from.isAtmosphere() != sides.to.isAtmosphere()) {
+        const double inward = sides.from.isAtmosphere() ? 1 : -1;
+        account.bringInGas(inward * flow_kgps.value, flowEnthalpy(sides, flow_kgps));
+    }
+}
+
 GasVolume GasVolume::withWall(const GasNode& node, double volume_m3, double wallTimeConstant_s,
                               const Surroundings& surroundings) {
     const double mass =
@@ -195,6 +202,13 @@ GasVolume GasVolume::withWall(const GasNode& node, double volume_m3, double wall
 void GasVolume::addMasses(MassMatrix& masses) const {
     masses.add(node.mass, node.mass, 1);
     masses.add(node.energy, node.energy, 1);
+}
+
+void GasVolume::addAccount(const Point& at, Account& account) const {
+    account.held_kg += at[node.mass];
+    account.held_J += at[node.energy];
+    account.bringIn(wallConductance_WperK *
+                    (at.surroundings.ambientTemperature_K() - gasState(at, node).temperature_K));
 }
 
 void GasVolume::addEquations(const Point& at, Equations& equations) const {

@@ -78,6 +78,9 @@ void addGasFlow(Equations& equations, const GasSides& sides, const MassFlow& flo
 void addGasFlowSlope(Equations& equations, const GasSides& sides, const MassFlow& flow_kgps, Unknown column,
                      double slope);
 
+/// Books a flow for which addGasFlow() stands: what crosses from the atmosphere or to it.
+void addGasFlowAccount(const GasSides& sides, const MassFlow& flow_kgps, Account& account);
+
 /// Adds to a row something that depends on a few unknowns.
 template <std::size_t N>
 void addRow(Equations& equations, Unknown row, const Sloped<N>& value,
@@ -101,6 +104,8 @@ struct GasVolume {
                               const Surroundings& surroundings);
 
     void addMasses(MassMatrix& masses) const;
+    /// Gas held, and heat from the wall. The work of a moving wall is the caller's.
+    void addAccount(const Point& at, Account& account) const;
     void addEquations(const Point& at, Equations& equations) const;
     /// For a chamber with a moving wall: its volume now, in place of volume_m3, and how the volume grows
     /// with the unknown `travel`. The work −p·dV/dt is the caller's.

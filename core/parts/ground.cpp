@@ -20,6 +20,9 @@ public:
     void addEquations(const Point& at, Equations& equations) const override {
         equations.addConductance(at, m_terminal, kReference, m_conductance_S);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        account.giveOff(m_conductance_S * at[m_terminal] * at[m_terminal]);
+    }
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current into the body", QuantityKind::Current, false, 1e-3}};
     }

@@ -21,6 +21,9 @@ public:
         m_contact.addEquations(at, closed(at), equations);
     }
     void addMasses(MassMatrix& masses) const override { m_contact.addMasses(masses); }
+    void addAccount(const Point& at, Account& account) const override {
+        m_contact.addAccount(at, closed(at), account);
+    }
 
     std::vector<double> memoryAtStart() const override { return {m_onAtStart ? 1.0 : 0.0}; }
     std::size_t eventCount() const override { return 1; }

@@ -22,6 +22,10 @@ public:
             addGasFlow(equations, outside, orificeFlow(m_leak, flowSides(outside)));
         }
     }
+    void addAccount(const Point& at, Account& account) const override {
+        const GasSides outside = gasSides(at, {}, m_from);
+        addGasFlowAccount(outside, orificeFlow(m_leak, flowSides(outside)), account);
+    }
 
     std::vector<Probe> probes() const override {
         return {{probe::kFlow, "air flow", QuantityKind::Number, false, 1e-7}};

@@ -113,6 +113,10 @@ void JunctionElement::addEquations(const Point& at, Equations& equations) const 
     equations.addCurrentSlope(m_anode, m_cathode, m_cathode, -current.slope);
 }
 
+void JunctionElement::addAccount(const Point& at, Account& account) const {
+    account.giveOff((at[m_anode] - at[m_cathode]) * current_A(at));
+}
+
 double JunctionElement::current_A(const Point& at) const {
     return currentAt(at[m_anode] - at[m_cathode]).value;
 }

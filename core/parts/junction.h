@@ -33,6 +33,7 @@ public:
     JunctionElement(Unknown anode, Unknown cathode, const JunctionValues& values);
 
     void addEquations(const Point& at, Equations& equations) const;
+    void addAccount(const Point& at, Account& account) const;
     /// [A] from anode to cathode.
     double current_A(const Point& at) const;
     /// [A] and [S] at a voltage from anode to cathode.

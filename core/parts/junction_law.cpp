@@ -11,6 +11,7 @@ public:
     void addEquations(const Point& at, Equations& equations) const override {
         m_junction.addEquations(at, equations);
     }
+    void addAccount(const Point& at, Account& account) const override { m_junction.addAccount(at, account); }
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current, anode to cathode", QuantityKind::Current, false, 1e-4}};
     }

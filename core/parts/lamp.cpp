@@ -51,7 +51,11 @@ public:
                            voltage_V * voltage_V * conductance.slope - radiation.slope);
     }
     void addMasses(MassMatrix& masses) const override {
-        masses.add(m_temperature, m_temperature, 4 * m_power_W * kFilamentTime_s / kFilament_K);
+        masses.add(m_temperature, m_temperature, heatCapacity_JperK());
+    }
+    void addAccount(const Point& at, Account& account) const override {
+        account.giveOff(radiationAt(at[m_temperature]).value);
+        account.held_J += heatCapacity_JperK() * (at[m_temperature] - m_ambient_K);
     }
 
     std::vector<Probe> probes() const override {
@@ -66,6 +70,8 @@ public:
     }
 
 private:
+    double heatCapacity_JperK() const { return 4 * m_power_W * kFilamentTime_s / kFilament_K; }
+
     SmoothValue conductanceAt(double temperature_K) const {
         const SmoothValue above = smoothRamp(temperature_K - kColdest_K, 5);
         const double warm_K = kColdest_K + above.value;
@@ -102,6 +108,10 @@ public:
         equations.addCurrent(m_from, m_to, current.value);
         equations.addCurrentSlope(m_from, m_to, m_from, current.slope);
         equations.addCurrentSlope(m_from, m_to, m_to, -current.slope);
+    }
+    void addAccount(const Point& at, Account& account) const override {
+        const double voltage_V = at[m_from] - at[m_to];
+        account.giveOff(voltage_V * currentAt(voltage_V).value);
     }
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4},

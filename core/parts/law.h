@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/parts/account.h"
 #include "core/parts/probe.h"
 #include "core/parts/surroundings.h"
 
@@ -121,6 +122,13 @@ public:
     virtual void probeValues(const Point& at, std::span<double> values) const {
         static_cast<void>(at);
         static_cast<void>(values);
+    }
+
+    /// Adds what the part takes in from outside the circuit, gives off and holds, which its equations must
+    /// bear out: what flows in over its terminals and ports and from outside goes out or is held.
+    virtual void addAccount(const Point& at, Account& account) const {
+        static_cast<void>(at);
+        static_cast<void>(account);
     }
 };
 

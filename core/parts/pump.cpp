@@ -103,6 +103,21 @@ public:
         }
     }
 
+    void addAccount(const Point& at, Account& account) const override {
+        const GasSides sides = gasSides(at, m_inlet.node, {});
+        const Flows flows = flowsAt(at, sides);
+        m_inlet.addAccount(at, account);
+        addGasFlowAccount(sides, flows.pumped, account);
+        addGasFlowAccount(sides, flows.backLeak, account);
+        const double voltage_V = at[m_shaft.plus] - at[m_shaft.minus];
+        const double current_A = at[m_shaft.current];
+        const double speed_radps = at[m_shaft.speed];
+        account.giveOff(kIronLoss_S * voltage_V * voltage_V + m_motor.resistance_ohm * current_A * current_A);
+        account.giveOff(loadTorque_Nm(at).value * speed_radps); // friction, and what compresses the air
+        account.held_J += 0.5 * m_motor.inductance_H * current_A * current_A +
+                          0.5 * m_motor.inertia_kgm2 * speed_radps * speed_radps;
+    }
+
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "motor current", QuantityKind::Current, false, 5e-3},
                 {probe::kSpeed, "speed", QuantityKind::AngularSpeed, false, 0.2},

@@ -22,6 +22,7 @@ constexpr auto kParameters = joined(
         ParameterSpec{"dropOutVoltage_V", "Drops out at (20 °C)", QuantityKind::Voltage, 1.6, 0.05, 50, 0.3},
         ParameterSpec{"operateTime_s", "Armature travel, in", QuantityKind::Time, 0.004, 1e-4, 1, 0.3},
         ParameterSpec{"releaseTime_s", "Armature travel, out", QuantityKind::Time, 0.0015, 1e-4, 1, 0.3},
+        ParameterSpec{"bounceTime_s", "Make contact bounces for", QuantityKind::Time, 0, 0, 0.02},
         ParameterSpec{"suppressionResistance_ohm", "Suppression resistor", QuantityKind::Resistance, 680, 1,
                       1e5},
         ParameterSpec{"zenerVoltage_V", "Suppression Zener", QuantityKind::Voltage, 24, 3, 400}},
@@ -57,7 +58,7 @@ public:
     void addEquations(const Point& at, Equations& equations) const override {
         const ArmatureMemory memory{at.memory};
         m_coil.addEquations(at, equations);
-        m_make.addEquations(at, memory.makeClosed(), equations);
+        m_make.addEquations(at, memory.makeConducts(), equations);
         if (m_break) {
             m_break->addEquations(at, memory.breakClosed(), equations);
         }
@@ -67,6 +68,14 @@ public:
         m_make.addMasses(masses);
         if (m_break) {
             m_break->addMasses(masses);
+        }
+    }
+    void addAccount(const Point& at, Account& account) const override {
+        const ArmatureMemory memory{at.memory};
+        m_coil.addAccount(at, account);
+        m_make.addAccount(at, memory.makeConducts(), account);
+        if (m_break) {
+            m_break->addAccount(at, memory.breakClosed(), account);
         }
     }
 
@@ -105,7 +114,7 @@ public:
         values[1] = m_coil.voltage_V(at);
         values[2] = memory.state() == ArmatureMemory::In ? 1 : 0;
         values[3] = memory.makeClosed() ? 1 : 0;
-        values[4] = m_make.current_A(at, memory.makeClosed());
+        values[4] = m_make.current_A(at, memory.makeConducts());
         if (m_break) {
             values[5] = memory.breakClosed() ? 1 : 0;
             values[6] = m_break->current_A(at, memory.breakClosed());
@@ -169,8 +178,8 @@ public:
                                 value(part, "suppressionResistance_ohm"),
                                 value(part, "zenerVoltage_V")};
         const CoilElement winding(values, context.node("86"), context.node("85"), context);
-        const Armature armature(
-            {facts.pullIn_A, facts.dropOut_A, value(part, "operateTime_s"), value(part, "releaseTime_s")});
+        const Armature armature({facts.pullIn_A, facts.dropOut_A, value(part, "operateTime_s"),
+                                 value(part, "releaseTime_s"), value(part, "bounceTime_s")});
         const Unknown common = context.node("30");
         std::optional<ContactElement> breaking;
         if (changeover(part)) {

@@ -19,6 +19,10 @@ public:
     void addEquations(const Point& at, Equations& equations) const override {
         equations.addConductance(at, m_from, m_to, m_conductance_S);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        const double voltage_V = at[m_from] - at[m_to];
+        account.giveOff(m_conductance_S * voltage_V * voltage_V);
+    }
 
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4}};

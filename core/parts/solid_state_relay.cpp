@@ -82,6 +82,15 @@ public:
         masses.addCapacitance(m_plus, m_minus, kOutputCapacitance_F);
         masses.add(m_junction, m_junction, m_values.heatCapacity_JperK);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        const double input_V = at[m_inputPlus] - at[m_inputMinus];
+        const double output_V = at[m_plus] - at[m_minus];
+        const double rise_K = at[m_junction] - m_ambient_K;
+        account.giveOff(input_V * m_values.inputCurrent_A * smoothOnset(input_V, kInputKnee_V).value +
+                        kInputLeak_S * input_V * input_V + rise_K / m_values.thermalResistance_KperW);
+        account.held_J +=
+            m_values.heatCapacity_JperK * rise_K + 0.5 * kOutputCapacitance_F * output_V * output_V;
+    }
 
     std::vector<double> memoryAtStart() const override { return {0}; }
     std::size_t eventCount() const override { return 1; }

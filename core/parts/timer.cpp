@@ -56,6 +56,13 @@ public:
         m_contact.addEquations(at, TimerMemory{at.memory}.contactClosed(), equations);
     }
     void addMasses(MassMatrix& masses) const override { m_contact.addMasses(masses); }
+    void addAccount(const Point& at, Account& account) const override {
+        const double supply_V = at[m_plus] - at[m_minus];
+        const double trigger_V = at[m_trigger] - at[m_minus];
+        account.giveOff(supply_V * m_ownCurrent_A * smoothOnset(supply_V, kOwnCurrentKnee_V).value +
+                        kLeak_S * supply_V * supply_V + m_triggerConductance_S * trigger_V * trigger_V);
+        m_contact.addAccount(at, TimerMemory{at.memory}.contactClosed(), account);
+    }
 
     std::vector<double> memoryAtStart() const override {
         const auto start = TimerLogic::atStart();

@@ -33,6 +33,10 @@ public:
         m_inside.addMasses(masses);
         m_contact.addMasses(masses);
     }
+    void addAccount(const Point& at, Account& account) const override {
+        m_inside.addAccount(at, account);
+        m_contact.addAccount(at, closed(at), account);
+    }
 
     /// Open; a start with too little vacuum closes it as the first event.
     std::vector<double> memoryAtStart() const override { return {0}; }

@@ -16,6 +16,7 @@ public:
         m_volume.addEquations(at, equations);
     }
     void addMasses(MassMatrix& masses) const override { m_volume.addMasses(masses); }
+    void addAccount(const Point& at, Account& account) const override { m_volume.addAccount(at, account); }
 
 private:
     GasVolume m_volume;

@@ -42,6 +42,12 @@ public:
         masses.add(m_temperature, m_temperature, m_heatCapacity_JperK);
     }
 
+    void addAccount(const Point& at, Account& account) const override {
+        const double rise_K = at[m_temperature] - m_ambient_K;
+        account.giveOff(m_heatLoss_WperK * rise_K);
+        account.held_J += m_heatCapacity_JperK * rise_K;
+    }
+
     std::vector<Probe> probes() const override {
         return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-3},
                 {probe::kTemperature, "conductor temperature", QuantityKind::Temperature, false, 0.1}};

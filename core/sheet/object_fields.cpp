@@ -105,7 +105,8 @@ ObjectFields fieldsOf(const Circuit& circuit, const Hose& hose) {
 ObjectFields fieldsOf(const DrivePlan& plan, const Circuit& circuit) {
     ObjectFields fields{words("Name", plan.name), number("Duration", plan.duration_s, QuantityKind::Time),
                         number("Ambient temperature", plan.ambient_K, QuantityKind::Temperature),
-                        number("Vacuum at the start", plan.initialVacuum_Pa, QuantityKind::GaugeVacuum)};
+                        number("Vacuum at the start", plan.initialVacuum_Pa, QuantityKind::GaugeVacuum),
+                        words("Begins", plan.startsSteady ? "steady, as after ten minutes" : "at rest")};
     addTimed(fields, plan, circuit);
     return fields;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/simulate/balances.h"
 #include "core/simulate/recording.h"
 
 #include <atomic>
@@ -14,6 +15,7 @@ struct DriveOptions {
     std::size_t recordingBytes = 64U << 20U;    ///< the recording is thinned when it would exceed this
     const std::atomic<bool>* cancel = nullptr;  ///< looked at before each step
     std::function<void(double share)> progress; ///< called now and then with 0…1
+    bool balances = true;                       ///< else those of the result stay empty, which is quicker
 };
 
 enum class DriveStatus { Finished, Cancelled, Stopped };
@@ -24,6 +26,7 @@ struct DriveResult {
     std::string message;
     std::vector<std::string> suspects; ///< ids of the parts and wires that the message names
     Recording recording;
+    Balances balances;
     struct Statistics {
         long steps = 0;
         long rejectedSteps = 0;

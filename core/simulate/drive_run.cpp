@@ -21,19 +21,69 @@ constexpr double kCrowdSpan_s = 1e-3;
 constexpr int kMostEventsInCrowd = 5000;
 constexpr long kMostSteps = 20'000'000;
 constexpr long kStepsBetweenReports = 64;
+/// How long the vehicle stands before a drive that starts steadily: long against booster, wires and
+/// filaments.
+constexpr double kStanding_s = 600;
+/// Of all gas held: what a step may make of nothing. Newton's iteration measures by what single unknowns
+/// move, and stops too early where a valve bends the flow.
+constexpr double kMostOffShare = 2e-8;
+constexpr int kMostRefinements = 8;
+constexpr int kMostShortenings = 8;
+/// A step this short need not be repeated to end on its event.
+constexpr double kShortestRepeated_s = 1e-9;
+
+/// The plan's first instant, for ever before it.
+DrivePlan standingPlan(const DrivePlan& plan) {
+    DrivePlan standing = plan;
+    const bool charging = Surroundings(plan).charging(0);
+    standing.presses.clear();
+    std::erase_if(standing.switchMoves, [](const SwitchMove& move) { return move.at_s > 0; });
+    for (SwitchMove& move : standing.switchMoves) {
+        move.at_s = -kStanding_s;
+    }
+    standing.charging.clear();
+    if (charging) {
+        standing.charging.push_back({-kStanding_s, kStanding_s, {}});
+    }
+    standing.altitude.resize(std::min<std::size_t>(standing.altitude.size(), 1));
+    return standing;
+}
 
 } // namespace
 
 DriveRun::DriveRun(const Circuit& circuit, const DriveOptions& options)
-    : m_options(options), m_end_s(circuit.plan.duration_s), m_system(circuit),
+    : m_options(options), m_plan(circuit.plan),
+      m_system(circuit, options.relativeTolerance / DriveOptions().relativeTolerance),
       m_stepper(m_system, options.relativeTolerance), m_events(m_system),
-      m_recorder(m_system.channels(), options.recordingBytes),
+      m_recorder(m_system.channels(), options.recordingBytes), m_books(m_system, options.balances),
       m_x(m_system.start().begin(), m_system.start().end()), m_values(m_recorder.channelCount()),
       m_before(m_x.size()), m_after(m_x.size()), m_lastStep_s(kFirstStep_s) {}
 
 bool DriveRun::begin() {
     m_begun = true;
-    return settle(kStood_s) && restart();
+    if (m_plan.startsSteady && !stand()) {
+        return false;
+    }
+    if (!settle(kStood_s) || !restart()) {
+        return false;
+    }
+    m_books.open(m_time_s, m_x);
+    return true;
+}
+
+/// Lets everything come to what it comes to under the plan's first instant.
+bool DriveRun::stand() {
+    m_time_s = -kStanding_s;
+    m_system.followPlan(standingPlan(m_plan));
+    if (!settle(kStood_s) || !restart()) {
+        return false;
+    }
+    m_books.open(m_time_s, m_x);
+    while (m_result.status == DriveStatus::Finished && m_time_s < 0 && advance(0)) {
+        report();
+    }
+    m_system.followPlan(m_plan);
+    return m_result.status == DriveStatus::Finished;
 }
 
 bool DriveRun::advanceTo(double time_s) {
@@ -47,13 +97,18 @@ bool DriveRun::advanceTo(double time_s) {
 }
 
 bool DriveRun::followPlan(const DrivePlan& plan) {
+    m_plan = plan;
     m_system.followPlan(plan);
     return m_result.status == DriveStatus::Finished && (!m_begun || restart());
 }
 
 DriveResult DriveRun::finish() {
+    m_time_s = std::max(m_time_s, 0.0);
     recordNow(false); // a run that stopped at its start has one sample too
     m_result.recording = m_recorder.finish(m_time_s);
+    if (m_options.balances) {
+        m_result.balances = m_books.balances();
+    }
     const RadauStepper::Counts counts = m_stepper.counts();
     m_result.statistics = {counts.steps, counts.rejected, counts.factorisations, counts.newtonIterations,
                            m_eventCount, m_system.size()};
@@ -68,7 +123,51 @@ bool DriveRun::advance(double latest_s) {
         m_time_s = to_s;
         return restart();
     }
-    if (m_stepper.step(to_s) == RadauStepper::Outcome::TooFine) {
+    if (!makeStep(to_s)) {
+        return false;
+    }
+    const StepPolynomial& step = m_stepper.polynomial();
+    std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
+    if (event_s && *event_s<step.end_s&& * event_s - step.begin_s> kShortestRepeated_s) {
+        if (!repeatStep(*event_s)) {
+            return false;
+        }
+        event_s = m_events.firstWithin(step, m_x.size());
+    }
+    const double reached_s = event_s.value_or(step.end_s);
+    if (reached_s < step.end_s) {
+        m_books.weigh(step, reached_s);
+    }
+    m_books.enter();
+    m_lastStep_s = std::clamp(step.end_s - step.begin_s, kFirstStep_s, kLongestFirstStep_s);
+    record(step.begin_s, reached_s);
+    m_time_s = reached_s;
+    step.evaluate(reached_s, m_x);
+    recordNow(false);
+    return event_s || m_time_s >= due_s ? restart() : true;
+}
+
+/// A step that conserves gas and charge: iterated further where it does not, and made anew and shorter where
+/// that is of no use.
+bool DriveRun::makeStep(double latest_s) {
+    const StepPolynomial& step = m_stepper.polynomial();
+    for (int shortening = 0;; ++shortening) {
+        if (!tryStep(latest_s)) {
+            return false;
+        }
+        const double quarter_s = (step.end_s - step.begin_s) / 4;
+        if (m_books.offShare() <= kMostOffShare || quarter_s < kShortestRepeated_s ||
+            shortening == kMostShortenings) {
+            return true;
+        }
+        step.evaluate(step.begin_s, m_x);
+        latest_s = step.begin_s + quarter_s;
+        m_stepper.start(step.begin_s, m_x, quarter_s);
+    }
+}
+
+bool DriveRun::tryStep(double latest_s) {
+    if (m_stepper.step(latest_s) == RadauStepper::Outcome::TooFine) {
         const auto& owner = m_system.ownerOf(m_stepper.culprit());
         return stop(
             fmt::format("the step would have to be shorter than time can be told apart, because of {}",
@@ -76,18 +175,21 @@ bool DriveRun::advance(double latest_s) {
             owner.id);
     }
     const StepPolynomial& step = m_stepper.polynomial();
-    const std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
-    const double reached_s = event_s.value_or(step.end_s);
-    m_lastStep_s = std::clamp(step.end_s - step.begin_s, kFirstStep_s, kLongestFirstStep_s);
-    record(step.begin_s, reached_s);
-    m_time_s = reached_s;
-    if (reached_s < step.end_s) {
-        step.evaluate(reached_s, m_x);
-    } else {
-        std::copy(m_stepper.x().begin(), m_stepper.x().end(), m_x.begin());
+    m_books.weigh(step, step.end_s);
+    for (int round = 0; round < kMostRefinements && m_books.offShare() > kMostOffShare; ++round) {
+        m_stepper.refine();
+        m_books.weigh(step, step.end_s);
     }
-    recordNow(false);
-    return event_s || m_time_s >= due_s ? restart() : true;
+    return true;
+}
+
+/// Makes the last step anew so that it ends on an event, where the method is of order 5 and not of 3 as
+/// between its ends.
+bool DriveRun::repeatStep(double to_s) {
+    const double begin_s = m_stepper.polynomial().begin_s;
+    m_stepper.polynomial().evaluate(begin_s, m_x);
+    m_stepper.start(begin_s, m_x, to_s - begin_s);
+    return makeStep(to_s);
 }
 
 bool DriveRun::settle(double within_s) {
@@ -136,7 +238,7 @@ bool DriveRun::happenAll(std::span<const EventFinder::Due> due) {
         }
         std::string what = placed.law->happen(event.event, at, m_system.memoryOf(placed));
         ++m_eventCount;
-        if (!what.empty()) {
+        if (!what.empty() && m_time_s >= 0) {
             m_recorder.addEvent({m_time_s, placed.subject, placed.id, std::move(what)});
         }
         if (m_time_s - m_crowdBegin_s > kCrowdSpan_s) {
@@ -153,6 +255,9 @@ bool DriveRun::happenAll(std::span<const EventFinder::Due> due) {
 }
 
 void DriveRun::record(double from_s, double to_s) {
+    if (from_s < 0) {
+        return;
+    }
     m_between.resize(m_x.size());
     for (const double share : {0.25, 0.5, 0.75}) {
         const double time_s = from_s + share * (to_s - from_s);
@@ -163,6 +268,9 @@ void DriveRun::record(double from_s, double to_s) {
 }
 
 void DriveRun::recordNow(bool jump) {
+    if (m_time_s < 0) {
+        return;
+    }
     m_system.channelValues(m_time_s, m_x, m_values);
     if (jump) {
         m_recorder.jump(m_time_s, m_values);
@@ -178,14 +286,14 @@ void DriveRun::report() {
     } else if (counts.steps > kMostSteps) {
         stop("it takes too many steps", {});
     } else if (m_options.progress && counts.steps % kStepsBetweenReports == 0) {
-        m_options.progress(m_time_s / m_end_s);
+        m_options.progress(std::max(0.0, m_time_s / m_plan.duration_s));
     }
 }
 
 bool DriveRun::stop(const std::string& why, const std::string& id) {
     m_result.status = DriveStatus::Stopped;
     m_result.message = fmt::format("The drive cannot be simulated beyond {}: {}.",
-                                   formatQuantity(m_time_s, QuantityKind::Time), why);
+                                   formatQuantity(std::max(m_time_s, 0.0), QuantityKind::Time), why);
     if (!id.empty()) {
         m_result.suspects.push_back(id);
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/simulate/bookkeeper.h"
 #include "core/simulate/drive.h"
 #include "core/simulate/drive_system.h"
 #include "core/simulate/event_finder.h"
@@ -38,7 +39,11 @@ public:
 
 private:
     bool begin();
+    bool stand();
     bool advance(double latest_s);
+    bool makeStep(double latest_s);
+    bool tryStep(double latest_s);
+    bool repeatStep(double to_s);
     bool settle(double within_s);
     bool restart();
     bool happenAll(std::span<const EventFinder::Due> due);
@@ -48,13 +53,14 @@ private:
     bool stop(const std::string& why, const std::string& id);
 
     const DriveOptions& m_options;
-    double m_end_s; ///< of the plan, for the report
+    DrivePlan m_plan;
     bool m_begun = false;
     DriveSystem m_system;
     RadauStepper m_stepper;
     EventFinder m_events;
     Recorder m_recorder;
-    double m_time_s = 0;
+    Bookkeeper m_books;
+    double m_time_s = 0; ///< below zero while the vehicle stands before the drive
     std::vector<double> m_x;
     std::vector<double> m_values;
     std::vector<double> m_between;

@@ -61,8 +61,11 @@ Channel vacuumChannel(const End& end) {
 
 } // namespace
 
-DriveSystem::DriveSystem(const Circuit& circuit) : m_surroundings(circuit.plan) {
+DriveSystem::DriveSystem(const Circuit& circuit, double toleranceShare) : m_surroundings(circuit.plan) {
     Assembly(*this, circuit).build();
+    for (double& tolerance : m_tolerances) {
+        tolerance *= toleranceShare;
+    }
 }
 
 DriveSystem::~DriveSystem() = default;
@@ -105,6 +108,15 @@ void DriveSystem::masses(SparseMatrix& masses) const {
     for (const PlacedLaw& placed : m_laws) {
         placed.law->addMasses(sink);
     }
+}
+
+double DriveSystem::leakingPower_W(std::span<const double> x) const {
+    double sum_W = 0;
+    for (const Unknown node : m_nodes) {
+        const double voltage_V = x[static_cast<std::size_t>(node)];
+        sum_W += kNodeLeak_S * voltage_V * voltage_V;
+    }
+    return sum_W;
 }
 
 double DriveSystem::nextDue_s(double now_s) const {

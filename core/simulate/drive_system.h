@@ -29,7 +29,8 @@ struct PlacedLaw {
 /// and for the plan where somebody adds to it while the drive goes on.
 class DriveSystem final : public DifferentialSystem {
 public:
-    explicit DriveSystem(const Circuit& circuit);
+    /// `toleranceShare`: of the sizes below which the laws say that errors do not matter.
+    explicit DriveSystem(const Circuit& circuit, double toleranceShare = 1);
     ~DriveSystem() override;
 
     int size() const override { return static_cast<int>(m_start.size()); }
@@ -44,6 +45,9 @@ public:
     void followPlan(const DrivePlan& plan) { m_surroundings.followPlan(plan); }
     std::span<const double> start() const { return m_start; }
     std::span<const PlacedLaw> laws() const { return m_laws; }
+    std::span<const Unknown> nodes() const { return m_nodes; }
+    /// Lost in the leaks that keep every node from floating.
+    double leakingPower_W(std::span<const double> x) const;
 
     /// What a law sees at an instant.
     Point pointFor(const PlacedLaw& law, double time_s, std::span<const double> x) const;

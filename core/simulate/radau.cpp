@@ -337,6 +337,20 @@ void RadauStepper::accept(double end_s) {
     updateScale();
 }
 
+void RadauStepper::refine() {
+    const double end_s = m_time_s;
+    const double h_s = end_s - m_polynomial.begin_s;
+    m_time_s = m_polynomial.begin_s;
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        m_x[i] -= m_stages[2][i];
+    }
+    transformedResidual(h_s);
+    advance();
+    ++m_counts.newtonIterations;
+    accept(end_s);
+    --m_counts.steps;
+}
+
 void RadauStepper::updateScale() {
     const auto tolerances = m_system.tolerances();
     for (std::size_t i = 0; i < m_x.size(); ++i) {

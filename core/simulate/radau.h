@@ -38,6 +38,9 @@ public:
     /// resolves; culprit() then says which unknown stood in the way.
     Outcome step(double latest_s);
 
+    /// One more iteration of Newton's method on the step that was accepted last, where it stopped too early.
+    void refine();
+
     /// The nearest point that satisfies the algebraic equations, with capacitor voltages, coil currents and
     /// other states as they are. False where Newton's iteration finds none; culprit() says which unknown
     /// moved most.

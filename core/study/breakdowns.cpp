@@ -76,6 +76,7 @@ BreakdownStudy runBreakdowns(const Circuit& circuit, const BreakdownOptions& opt
             const Circuit broken = brokenCircuit(circuit, jobs[index]);
             DriveOptions driveOptions;
             driveOptions.cancel = &stop;
+            driveOptions.balances = false;
             const DriveResult drive = simulateDrive(broken, driveOptions);
             BreakdownOutcome outcome = breakdownOutcome(sound, broken, drive);
             outcome.broken = jobs[index];

@@ -13,6 +13,7 @@ SpreadCar drivenCar(const Circuit& circuit, std::uint64_t seed, std::uint64_t nu
     const Circuit car = variedCircuit(circuit, seed, number);
     DriveOptions options;
     options.cancel = &stop;
+    options.balances = false;
     const DriveResult drive = simulateDrive(car, options);
     return {number, drive.status, driveNumbers(car, drive.recording)};
 }

@@ -55,6 +55,7 @@ TrialOutcome outcomeOf(std::string id, std::string name, Circuit circuit, const 
     outcome.name = std::move(name);
     DriveOptions options;
     options.cancel = &stop;
+    options.balances = false;
     const DriveResult drive = simulateDrive(circuit, options);
     outcome.status = drive.status;
     outcome.message = drive.message;

@@ -174,6 +174,7 @@ DrivePlan RandomCircuits::plan(const Circuit& circuit) {
     plan.duration_s = valueOf(field::kPlanDuration);
     plan.ambient_K = valueOf(field::kPlanAmbient);
     plan.initialVacuum_Pa = valueOf(field::kInitialVacuum);
+    plan.startsSteady = chance(10);
     double time = 0;
     for (int count = below(5); count > 0; --count) {
         time += below(60);

@@ -99,6 +99,19 @@ Eight hiresRight(double, const Eight& y) {
             -seventh};
 }
 
+using Three = std::array<Sloped<3>, 3>;
+using Two = std::array<Sloped<2>, 2>;
+
+Three robertsonRight(double, const Three& y) {
+    const Sloped<3> back = 1e4 * (y[1] * y[2]);
+    const Sloped<3> onward = 3e7 * (y[1] * y[1]);
+    return {-0.04 * y[0] + back, 0.04 * y[0] - back - onward, onward};
+}
+
+Two vanDerPolRight(double, const Two& y) {
+    return {y[1], 1e6 * ((1 - y[0] * y[0]) * y[1] - y[0])};
+}
+
 std::vector<StiffProblem::Mass> unit(int size) {
     std::vector<StiffProblem::Mass> masses;
     for (int i = 0; i < size; ++i) {
@@ -162,6 +175,23 @@ StiffProblem hires() {
                          0.1175651343283149e-2, 0.2386356198831331e-2, 0.6238968252742796e-2,
                          0.2849998395185769e-2, 0.2850001604814231e-2};
     problem.right = rightOf<8>(hiresRight);
+    problem.startRates = ratesAtStart(problem);
+    return problem;
+}
+
+StiffProblem robertson() {
+    // Values of the test set; its end time is from memory. The second unknown ends at 8e-14.
+    StiffProblem problem{"Robertson", 1e11, 1e-14, {1, 0, 0}, {}, {}, unit(3), {}};
+    problem.reference = {0.2083340149701255e-7, 0.8333360770334713e-13, 0.9999999791665050};
+    problem.right = rightOf<3>(robertsonRight);
+    problem.startRates = ratesAtStart(problem);
+    return problem;
+}
+
+StiffProblem vanDerPol() {
+    StiffProblem problem{"van der Pol", 2, 1, {2, 0}, {}, {}, unit(2), {}};
+    problem.reference = {1.706167732170483, -0.8928097010247975};
+    problem.right = rightOf<2>(vanDerPolRight);
     problem.startRates = ratesAtStart(problem);
     return problem;
 }

@@ -33,10 +33,13 @@ struct StiffProblem {
     double digits(std::span<const double> y) const;
 };
 
-/// Reference solutions of the test set for initial value problem solvers (transamp 1.3, ringmod 1.2, hires).
+/// Reference solutions of the test set for initial value problem solvers (transamp 1.3, ringmod 1.2, hires,
+/// rober, vdpol).
 StiffProblem transistorAmplifier();
 StiffProblem ringModulator();
 StiffProblem hires();
+StiffProblem robertson();
+StiffProblem vanDerPol();
 
 /// Such a problem as the stepper sees it.
 class StiffSystem final : public DifferentialSystem {

@@ -6,6 +6,7 @@
 #include "app/desktop/preferences.h"
 #include "core/parts/document_fields.h"
 
+#include <QCheckBox>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -25,6 +26,7 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
     m_ambient = addField(tr("Air temperature"), rangeOf(field::kPlanAmbient), &DrivePlan::ambient_K);
     m_initialVacuum =
         addField(tr("Vacuum at the start"), rangeOf(field::kInitialVacuum), &DrivePlan::initialVacuum_Pa);
+    m_startsSteady = addSteadyStart();
     m_presses = addList(pressTable());
     m_switchMoves = addList(switchMoveTable(document.circuit()));
     m_charging = addList(chargingTable());
@@ -66,6 +68,20 @@ QuantityField* DrivePlanEditor::addField(const QString& name, const QuantityRang
     return field;
 }
 
+QCheckBox* DrivePlanEditor::addSteadyStart() {
+    auto* box = new QCheckBox(tr("Starts steady"), this);
+    box->setToolTip(
+        tr("As after ten minutes of the first instant: booster evacuated, wires warm. Else the vehicle "
+           "has stood, with the vacuum above."));
+    m_column->addWidget(box);
+    connect(box, &QCheckBox::clicked, this, [this](bool steady) {
+        DrivePlan plan = m_document.circuit().plan;
+        plan.startsSteady = steady;
+        apply(plan, steady ? tr("Start the drive steady") : tr("Start the drive at rest"));
+    });
+    return box;
+}
+
 PlanList* DrivePlanEditor::addList(PlanTable table) {
     auto* list = new PlanList(std::move(table), m_preferences.units(), this);
     m_column->addSpacing(8);
@@ -79,6 +95,7 @@ void DrivePlanEditor::refresh() {
     m_duration->showValue(plan.duration_s);
     m_ambient->showValue(plan.ambient_K);
     m_initialVacuum->showValue(plan.initialVacuum_Pa);
+    m_startsSteady->setChecked(plan.startsSteady);
     m_switchMoves->model().setTable(switchMoveTable(m_document.circuit()));
     for (PlanList* list : {m_presses, m_switchMoves, m_charging, m_altitude}) {
         list->setPlan(plan);

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QCheckBox;
 class QVBoxLayout;
 
 namespace pumpwright {
@@ -20,6 +21,7 @@ public:
     DrivePlanEditor(Document& document, const Preferences& preferences, QWidget* parent = nullptr);
 
     QuantityField& duration() { return *m_duration; }
+    QCheckBox& startsSteady() { return *m_startsSteady; }
     PlanList& presses() { return *m_presses; }
     PlanList& switchMoves() { return *m_switchMoves; }
     PlanList& charging() { return *m_charging; }
@@ -27,6 +29,7 @@ public:
 
 private:
     QuantityField* addField(const QString& name, const QuantityRange& range, double DrivePlan::*member);
+    QCheckBox* addSteadyStart();
     PlanList* addList(PlanTable table);
     void refresh();
     void apply(const DrivePlan& plan, const QString& editName);
@@ -38,6 +41,7 @@ private:
     QuantityField* m_duration;
     QuantityField* m_ambient;
     QuantityField* m_initialVacuum;
+    QCheckBox* m_startsSteady;
     PlanList* m_presses;
     PlanList* m_switchMoves;
     PlanList* m_charging;

@@ -78,6 +78,48 @@ void inEveryState(LawBench& bench, Check check) {
     }
 }
 
+Account accountOf(const LawBench& bench) {
+    Account account;
+    bench.law().addAccount(bench.point(), account);
+    return account;
+}
+
+/// How fast an unknown that a law keeps grows; terminals and what follows from others are held.
+double rateOf(const LawBench& bench, const PlainEquations& equations, const PlainMasses& masses, Unknown u) {
+    const double mass = bench.sort(u) == BenchUnknown::Node ? 0 : masses.at(u, u);
+    return mass == 0 ? 0 : equations.f(u) / mass;
+}
+
+/// What comes in over terminals and from outside against what goes out and by how much more is held, for
+/// energy and gas. What is held is of second degree at most, so the central difference is exact.
+void checkAccount(LawBench& bench) {
+    constexpr double kSpan_s = 1e-4;
+    const PlainEquations equations = bench.equations();
+    const PlainMasses masses = bench.masses();
+    const Account now = accountOf(bench);
+    double over_W = 0;
+    double gained_kgps = 0;
+    std::vector<double> here;
+    std::vector<double> rates;
+    for (Unknown u = 0; u < static_cast<Unknown>(bench.size()); ++u) {
+        here.push_back(bench.x(u));
+        rates.push_back(rateOf(bench, equations, masses, u));
+        over_W -= bench.sort(u) == BenchUnknown::Node ? bench.x(u) * equations.f(u) : 0;
+        gained_kgps += bench.sort(u) == BenchUnknown::Mass ? equations.f(u) : 0;
+    }
+    const auto heldAfter_J = [&](double span_s) {
+        for (std::size_t u = 0; u < rates.size(); ++u) {
+            bench.x(static_cast<Unknown>(u)) = here[u] + span_s * rates[u];
+        }
+        return accountOf(bench).held_J;
+    };
+    const double held_W = (heldAfter_J(kSpan_s) - heldAfter_J(-kSpan_s)) / (2 * kSpan_s);
+    const double size_W = std::abs(over_W) + now.energyIn_W + now.energyOut_W + std::abs(held_W);
+    CAPTURE(over_W, now.energyIn_W, now.energyOut_W, held_W);
+    CHECK(std::abs(over_W + now.energyIn_W - now.energyOut_W - held_W) <= 1e-8 * size_W + 1e-7);
+    CHECK(gained_kgps == Approx(now.gasIn_kgps - now.gasOut_kgps).epsilon(1e-9).margin(1e-15));
+}
+
 } // namespace
 
 TEST_CASE("every slope that a law states is the derivative of what it adds", "[parts][laws]") {
@@ -234,5 +276,44 @@ TEST_CASE("every contact has its two probes, and set points are parameters", "[p
             CHECK(std::any_of(parameters.begin(), parameters.end(),
                               [&](const ParameterSpec& spec) { return spec.key == key; }));
         }
+    }
+}
+
+TEST_CASE("what a law takes in over its terminals and from outside goes out or is held",
+          "[parts][laws][account]") {
+    std::mt19937 random(14);
+    for (const auto& [kind, part] : variants()) {
+        INFO(nameOf(*kind, part));
+        LawBench bench(*kind, part, busyPlan());
+        inEveryState(bench, [&] {
+            for (int point = 0; point < 4; ++point) {
+                scatter(bench, random);
+                checkAccount(bench);
+            }
+        });
+    }
+}
+
+TEST_CASE("a wire's and a leaking hose's account hold too", "[parts][laws][account]") {
+    std::mt19937 random(15);
+    LawBench wire{Wire()};
+    Hose leaking;
+    leaking.leakHole_m = 5e-4;
+    LawBench hose([&](LawContext& context) {
+        const GasNode from = context.addGas("from", 1e-3, true);
+        const GasNode to = context.addGas("to", 1e-3, true);
+        return hoseLaw(leaking, from, to, context);
+    });
+    for (int point = 0; point < 20; ++point) {
+        scatter(wire, random);
+        checkAccount(wire);
+        scatter(hose, random);
+        const Account account = accountOf(hose);
+        double gained_kgps = 0;
+        for (Unknown u = 0; u < static_cast<Unknown>(hose.size()); ++u) {
+            gained_kgps += hose.sort(u) == BenchUnknown::Mass ? hose.equations().f(u) : 0;
+        }
+        CHECK(account.gasIn_kgps > 0);
+        CHECK(gained_kgps == Approx(account.gasIn_kgps - account.gasOut_kgps).epsilon(1e-12));
     }
 }

@@ -43,37 +43,7 @@ private:
     std::vector<double> m_tolerances;
 };
 
-std::vector<double> solved(const FunctionSystem& system, std::vector<double> x, double end, double relative) {
-    RadauStepper stepper(system, relative);
-    stepper.start(0, x, 1e-6);
-    while (stepper.time_s() < end) {
-        REQUIRE(stepper.step(end) == RadauStepper::Outcome::Accepted);
-    }
-    return {stepper.x().begin(), stepper.x().end()};
-}
-
 } // namespace
-
-// Reference solution of the published test problem of van der Pol, ε = 1e-6 (test set for initial value
-// problem solvers).
-TEST_CASE("the stepper follows van der Pol's stiff oscillation", "[simulate][radau]") {
-    const double epsilon = 1e-6;
-    const FunctionSystem system(
-        {1, 1},
-        [=](double, std::span<const double> y, std::span<double> f) {
-            f[0] = y[1];
-            f[1] = ((1 - y[0] * y[0]) * y[1] - y[0]) / epsilon;
-        },
-        [=](std::span<const double> y, SparseMatrix& s) {
-            s.add(0, 1, 1);
-            s.add(1, 0, (-2 * y[0] * y[1] - 1) / epsilon);
-            s.add(1, 1, (1 - y[0] * y[0]) / epsilon);
-        },
-        1e-8);
-    const auto y = solved(system, {2, 0}, 2, 1e-8);
-    CHECK(y[0] == Approx(1.706167732170483).epsilon(1e-6));
-    CHECK(y[1] == Approx(-0.8928097010247975).epsilon(1e-6));
-}
 
 TEST_CASE("an algebraic unknown follows its equation while a state decays", "[simulate][radau]") {
     // x' = −z, 0 = z − 3·x: x = e^(−3t)

@@ -1,62 +1,31 @@
 // Circuits like those that people build, with values drawn anew: what must hold of every one of them.
 
-#include "core/parts/part_kind.h"
 #include "core/simulate/drive.h"
 #include "tests/support/catch.h"
-#include "tests/support/random_circuit.h"
+#include "tests/support/sensible_circuits.h"
 #include "tests/support/test_seed.h"
 #include "tests/support/van_circuit.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
-#include <random>
+#include <cstdlib>
+#include <cstring>
 
 using namespace pumpwright;
 
 namespace {
 
-constexpr int kCircuits = 120;
+constexpr int kUsualCount = 300;
 
-/// From a third to three times a part's usual values, inside their ranges.
-class Sensible {
-public:
-    explicit Sensible(std::uint64_t seed) : m_random(seed) {}
-
-    double between(double low, double high) {
-        return std::uniform_real_distribution<double>(low, high)(m_random);
+/// PUMPWRIGHT_CIRCUITS asks for more than the usual few.
+int circuitCount() {
+    int count = kUsualCount;
+    if (const char* more = std::getenv("PUMPWRIGHT_CIRCUITS")) {
+        std::from_chars(more, more + std::strlen(more), count);
     }
-    void vary(Circuit& circuit) {
-        for (auto& [id, part] : circuit.parts) {
-            for (const ParameterSpec& spec : kindOf(part).parameters()) {
-                const double value = spec.standard * std::exp(between(-0.35, 0.35));
-                part.values[std::string(spec.key)] = std::clamp(value, spec.low, spec.high);
-            }
-        }
-    }
-    Circuit circuit() {
-        CircuitBuilder builder = vanVacuumSide();
-        addPumpFeed(builder, {{"suppression", between(0, 1) < 0.5 ? "diode" : "none"}})
-            .part("splice", "X5")
-            .part("lamp", "P1")
-            .part("ground", "X6")
-            .wire("F1.2", "B1.1", 0.75e-6)
-            .wire("B1.2", "X5.1", 0.75e-6)
-            .wire("X5.1", "K1.86", 0.75e-6)
-            .wire("X5.1", "P1.1", 0.75e-6)
-            .wire("P1.2", "X6.31", 0.75e-6);
-        DrivePlan plan = standingPlan(25);
-        plan.initialVacuum_Pa = between(0, 60e3);
-        for (double at_s = between(2, 8); at_s < 22; at_s += between(3, 9)) {
-            plan.presses.push_back({at_s, between(0.3, 2), between(20, 400), between(0.05, 0.4)});
-        }
-        Circuit circuit = builder.plan(plan).build();
-        vary(circuit);
-        return circuit;
-    }
-
-private:
-    std::mt19937_64 m_random;
-};
+    return count;
+}
 
 /// [Pa] of overpressure that the hardest press can hold when the diaphragm is moved without vacuum: the
 /// foot's force over the diaphragm's area; and a tenth of an atmosphere for a diaphragm that comes back.
@@ -131,7 +100,18 @@ void checkCurrents(const Circuit& circuit, const Recording& recording) {
         const Inflow splice = inflow(circuit, recording, {{"X5"}, "1"}, time_s);
         note(splice.current_A, splice.resolution_A, current_A);
     }
-    CHECK(worst <= 1);
+    CHECK(worst <= 2); // and as much again that a step's equations may be off
+}
+
+/// A few in a million at most; true where it is less than one.
+bool checkBalances(const Balances& balances) {
+    CHECK(balances.energy_J.offShare < 5e-6);
+    CHECK(balances.gas_kg.offShare < 5e-6);
+    CHECK(balances.charge_C.offShare < 5e-6);
+    CHECK(balances.energy_J.in > 0);
+    CHECK(balances.gas_kg.out > 0);
+    return std::max({balances.energy_J.offShare, balances.gas_kg.offShare, balances.charge_C.offShare}) <
+           1e-6;
 }
 
 /// A booster and its hoses without a pump that runs, left alone at a vacuum of 70 kPa.
@@ -150,16 +130,29 @@ TEST_CASE(
     "[simulate][property]") {
     const std::uint64_t seed = testSeed();
     INFO("PUMPWRIGHT_SEED=" << seed);
-    Sensible sensible(seed);
-    for (int round = 0; round < kCircuits; ++round) {
+    SensibleCircuits sensible(seed);
+    const int count = circuitCount();
+    int solved = 0;
+    int balanced = 0;
+    for (int round = 0; round < count; ++round) {
         CAPTURE(round);
         const Circuit circuit = sensible.circuit();
         const DriveResult drive = simulateDrive(circuit);
-        CAPTURE(drive.message);
-        REQUIRE(drive.status == DriveStatus::Finished);
+        if (drive.status != DriveStatus::Finished) {
+            WARN("PUMPWRIGHT_SEED=" << seed << ", circuit " << round << ": " << drive.message);
+            CHECK(!drive.suspects.empty());
+            continue;
+        }
+        ++solved;
         checkValues(circuit, drive.recording);
         checkCurrents(circuit, drive.recording);
+        balanced += checkBalances(drive.balances) ? 1 : 0;
     }
+    if (count > kUsualCount) {
+        WARN(solved << " of " << count << " circuits solved, " << balanced << " balanced to a millionth");
+    }
+    CHECK(solved >= 0.999 * count);
+    CHECK(balanced >= 0.97 * count);
 }
 
 TEST_CASE("more leak never leaves more vacuum", "[simulate][property]") {
@@ -176,7 +169,7 @@ TEST_CASE("more leak never leaves more vacuum", "[simulate][property]") {
 }
 
 TEST_CASE("a finer tolerance brings the drive closer to one that is finer still", "[simulate][drive]") {
-    Sensible sensible(7);
+    SensibleCircuits sensible(7);
     const Circuit circuit = sensible.circuit();
     const auto vacuum = [&](double tolerance) {
         DriveOptions options;

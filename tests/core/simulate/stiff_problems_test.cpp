@@ -1,6 +1,7 @@
 #include "core/simulate/radau.h"
 #include "tests/support/catch.h"
 #include "tests/support/stiff_problems.h"
+#include "tests/support/two_states.h"
 
 using namespace pumpwright;
 using namespace pumpwright::test;
@@ -15,6 +16,18 @@ double digitsAt(const StiffProblem& problem, double relativeTolerance) {
         REQUIRE(stepper.step(problem.end_s) == RadauStepper::Outcome::Accepted);
     }
     return problem.digits(stepper.x());
+}
+
+/// When an unknown first passes a mark.
+double passing_s(const StiffProblem& problem, std::size_t unknown, double mark, double relativeTolerance) {
+    const StiffSystem system(problem, relativeTolerance);
+    RadauStepper stepper(system, relativeTolerance);
+    stepper.start(0, problem.start, 1e-9);
+    const double direction = mark > problem.start[unknown] ? 1 : -1;
+    while (direction * (stepper.x()[unknown] - mark) < 0) {
+        REQUIRE(stepper.step(problem.end_s) == RadauStepper::Outcome::Accepted);
+    }
+    return passingWithin_s(stepper.polynomial(), unknown, direction, mark, problem.start.size());
 }
 
 } // namespace
@@ -45,4 +58,24 @@ TEST_CASE("a tighter tolerance never costs digits", "[simulate][radau]") {
         CHECK(digits > last + 0.3); // a tenth of the tolerance: at least half the error
         last = digits;
     }
+}
+
+// Test set for initial value problem solvers, vdpol: ε = 1e-6.
+TEST_CASE("van der Pol's stiff oscillation comes out to six digits", "[simulate][radau]") {
+    CHECK(digitsAt(vanDerPol(), 1e-8) > 6);
+}
+
+// Test set for initial value problem solvers, rober. Eleven decades of time, three unknowns that end ten
+// decades apart.
+TEST_CASE("Robertson's reaction comes out to five digits, and to seven with a tighter tolerance",
+          "[simulate][radau]") {
+    CHECK(digitsAt(robertson(), 1e-6) > 5);
+    CHECK(digitsAt(robertson(), 1e-8) > 7);
+}
+
+// The times are those on which CVODE of SUNDIALS agrees with itself at 1e-12 and 1e-13; the sample outputs of
+// that solver's own examples are 4e-4 and 3e-5 off.
+TEST_CASE("Robertson's reaction passes its marks when it should", "[simulate][radau]") {
+    CHECK_THAT(passing_s(robertson(), 2, 0.01, 1e-8), Catch::WithinRel(0.26401907819, 1e-6));
+    CHECK_THAT(passing_s(robertson(), 0, 1e-4, 1e-8), Catch::WithinRel(2.0795496883e7, 1e-6));
 }
