@@ -852,6 +852,22 @@ Nachher: %2</translation>
             <source>Set %1</source>
             <translation>%1 setzen</translation>
         </message>
+        <message>
+            <source>Starts steady</source>
+            <translation>Beginnt eingeschwungen</translation>
+        </message>
+        <message>
+            <source>As after ten minutes of the first instant: booster evacuated, wires warm. Else the vehicle has stood, with the vacuum above.</source>
+            <translation>Wie nach zehn Minuten des ersten Augenblicks: Bremskraftverstärker evakuiert, Leitungen warm. Sonst hat das Fahrzeug gestanden, mit dem Unterdruck oben.</translation>
+        </message>
+        <message>
+            <source>Start the drive steady</source>
+            <translation>Fahrt eingeschwungen beginnen</translation>
+        </message>
+        <message>
+            <source>Start the drive at rest</source>
+            <translation>Fahrt aus dem Stand beginnen</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::EditActions</name>

@@ -852,6 +852,22 @@ Después: %2</translation>
             <source>Set %1</source>
             <translation>Fijar %1</translation>
         </message>
+        <message>
+            <source>Starts steady</source>
+            <translation>Empieza en régimen</translation>
+        </message>
+        <message>
+            <source>As after ten minutes of the first instant: booster evacuated, wires warm. Else the vehicle has stood, with the vacuum above.</source>
+            <translation>Como tras diez minutos del primer instante: servofreno evacuado, cables calientes. Si no, el vehículo estaba parado, con el vacío de arriba.</translation>
+        </message>
+        <message>
+            <source>Start the drive steady</source>
+            <translation>Empezar la marcha en régimen</translation>
+        </message>
+        <message>
+            <source>Start the drive at rest</source>
+            <translation>Empezar la marcha en reposo</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::EditActions</name>
