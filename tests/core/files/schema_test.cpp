@@ -45,7 +45,7 @@ void writeBadFiles(const TempFolder& folder) {
 
 void writeGoodFiles(const TempFolder& folder, std::uint64_t seed) {
     RandomCircuits random(seed);
-    for (int number = 0; number < 100; ++number) {
+    for (int number = 0; number < 1000; ++number) {
         folder.write("random " + std::to_string(number), circuitText(random.circuit(6)));
     }
     folder.write("empty", circuitText({}));
