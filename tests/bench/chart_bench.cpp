@@ -20,9 +20,9 @@ using namespace pumpwright;
 namespace {
 
 constexpr int kLanes = 12;
-constexpr int kSamples = 100'000; ///< of each lane
+constexpr int kSamples = 20'000; ///< of each lane
 constexpr double kHour_s = 3600;
-constexpr int kFrames = 120;
+constexpr int kFrames = 60;
 
 Channel newChannel(int lane) {
     Channel channel;
