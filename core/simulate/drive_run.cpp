@@ -128,7 +128,9 @@ bool DriveRun::advance(double latest_s) {
     }
     const StepPolynomial& step = m_stepper.polynomial();
     std::optional<double> event_s = m_events.firstWithin(step, m_x.size());
-    if (event_s && *event_s<step.end_s&& * event_s - step.begin_s> kShortestRepeated_s) {
+    const double lateness_s = step.end_s - event_s.value_or(step.end_s);
+    const double before_s = step.end_s - lateness_s - step.begin_s;
+    if (lateness_s > 0 && before_s > kShortestRepeated_s) {
         if (!repeatStep(*event_s)) {
             return false;
         }
