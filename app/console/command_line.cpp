@@ -2,6 +2,8 @@
 
 #include "app/console/command_help.h"
 #include "core/files/nearest_word.h"
+#include "core/study/made_plan.h"
+#include "core/study/sweep.h"
 #include "core/units/quantity_kind.h"
 
 #include <CLI/CLI.hpp>
@@ -35,13 +37,15 @@ constexpr std::array kCommands{
     CommandName{"parts", Command::Parts},   CommandName{"schematic", Command::Schematic},
     CommandName{"nets", Command::Nets},     CommandName{"compare", Command::Compare},
     CommandName{"trials", Command::Trials}, CommandName{"breakdowns", Command::Breakdowns},
-    CommandName{"spread", Command::Spread}};
+    CommandName{"spread", Command::Spread}, CommandName{"sweep", Command::Sweep},
+    CommandName{"fit", Command::Fit},       CommandName{"plan", Command::Plan}};
 
 /// Texts as they stand on the command line; numbers among them are read by core/units, which knows units and
 /// no locale.
 struct Texts {
     std::string atLeast = "caution";
     std::string every = "0.1 s";
+    std::string sureTo;
     bool json = false;
     bool csv = false;
     bool markdown = false;
@@ -114,6 +118,70 @@ void addStudies(CLI::App& app, Request& request, Texts& texts) {
     spread->add_option("--seed", request.seed, "Another seed gives other cars")->capture_default_str();
     spread->add_option("--from", request.from, "Number of the first car, to split a study over machines")
         ->capture_default_str();
+    spread->add_option("--sure-to", texts.sureTo,
+                       "End early once both shares are known to this, as \"2 %\", 95 % sure");
+    spread
+        ->add_option("--join", request.joined,
+                     "Drive nothing: add up the rows of this file, from --csv before; may be repeated")
+        ->expected(1)
+        ->take_all();
+}
+
+std::string measureNames() {
+    std::string names;
+    for (const Measure& measure : measures()) {
+        names += (names.empty() ? "" : ", ") + std::string(measure.id);
+    }
+    return names;
+}
+
+void addSweep(CLI::App& app, Request& request, Texts& texts) {
+    CLI::App* sweep =
+        addCommand(app, request, "sweep", "Drive with one value, or two, over a range, and find thresholds");
+    addForms(*sweep, texts, true);
+    sweep
+        ->add_option("--over", request.over,
+                     "Which value from where to where, as \"K2.delay_s=0 s..10 s\"; twice for a map")
+        ->required()
+        ->expected(1)
+        ->take_all();
+    sweep->add_option("--points", request.points, "Along each value: 21, or 9 of a map, unless stated")
+        ->check(CLI::Range(2, kMostSweepPoints));
+    sweep->add_option("--result", request.result, "One of: " + measureNames())->capture_default_str();
+    sweep->add_option("--good-at", request.goodAt, "What is good enough, as \"45 kPa\"");
+    sweep->add_option("--resolution", request.resolution,
+                      "How finely a threshold is found: a thousandth of the first range, unless stated");
+}
+
+void addFit(CLI::App& app, Request& request, Texts& texts) {
+    CLI::App* fit = addCommand(app, request, "fit", "Set values so that the drive meets a bench log");
+    fit->add_option("LOG", request.log, "Bench log, CSV")->required();
+    addForms(*fit, texts, true);
+    fit->add_option("--value", request.values, "Value to fit, as \"A1.leakHole_m\"; may be repeated")
+        ->required()
+        ->expected(1)
+        ->take_all();
+    fit->add_option("--column", request.columns,
+                    "What a column of the log is, as \"Vacuum=A1:vacuum in kPa\"; may be repeated")
+        ->expected(1)
+        ->take_all();
+    fit->add_option("--time-offset", request.timeOffset, "Added to the times of the log")
+        ->capture_default_str();
+    fit->add_option("--out", request.out, "Also write the circuit with the fitted values to this file");
+}
+
+void addPlan(CLI::App& app, Request& request, Texts& texts) {
+    std::string names;
+    for (const DriveSort& sort : driveSorts()) {
+        names += (names.empty() ? "" : ", ") + std::string(sort.id);
+    }
+    CLI::App* plan = addCommand(app, request, "plan", "Make a drive plan");
+    addForms(*plan, texts, true);
+    plan->add_option("--make", request.made, "Sort of drive: " + names)
+        ->excludes(plan->add_option("--speed", request.speed, "Take the presses from this speed trace, CSV"));
+    plan->add_option("--seed", request.seed, "Another seed makes another drive")->capture_default_str();
+    plan->add_option("--duration", request.duration, "Of a drive that is made, as \"20 min\"");
+    plan->add_option("--out", request.out, "Also write the circuit with the plan to this file");
 }
 
 void setUp(CLI::App& app, Request& request, Texts& texts) {
@@ -124,6 +192,9 @@ void setUp(CLI::App& app, Request& request, Texts& texts) {
     addChecking(app, request, texts);
     addSheets(app, request, texts);
     addStudies(app, request, texts);
+    addSweep(app, request, texts);
+    addFit(app, request, texts);
+    addPlan(app, request, texts);
 }
 
 CommandHelp helpOf(const CLI::App& app, const std::string& name) {
@@ -204,6 +275,13 @@ tl::expected<Request, Outcome> finished(Request request, const CLI::App& app, co
         return tl::unexpected(badUse("--every must be more than 0 s, for example \"0.1 s\"."));
     }
     request.every_s = *every;
+    if (!texts.sureTo.empty()) {
+        const Result<double> sureTo = parseQuantity(texts.sureTo, QuantityKind::Share);
+        if (!sureTo || *sureTo <= 0 || *sureTo >= 0.5) {
+            return tl::unexpected(badUse("--sure-to must lie between 0 and 50 %, for example \"2 %\"."));
+        }
+        request.sureTo = *sureTo;
+    }
     return request;
 }
 

@@ -15,6 +15,9 @@ Outcome partsCommand(const Request& request);
 Outcome trialsCommand(const Request& request);
 Outcome breakdownsCommand(const Request& request);
 Outcome spreadCommand(const Request& request);
+Outcome sweepCommand(const Request& request);
+Outcome fitCommand(const Request& request);
+Outcome planCommand(const Request& request);
 Outcome netsCommand(const Request& request);
 Outcome compareCommand(const Request& request);
 

@@ -22,6 +22,12 @@ Outcome outcomeOf(const Request& request) {
         return breakdownsCommand(request);
     case Command::Spread:
         return spreadCommand(request);
+    case Command::Sweep:
+        return sweepCommand(request);
+    case Command::Fit:
+        return fitCommand(request);
+    case Command::Plan:
+        return planCommand(request);
     case Command::Nets:
         return netsCommand(request);
     case Command::Compare:

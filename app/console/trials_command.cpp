@@ -1,47 +1,21 @@
 #include "app/console/commands.h"
-#include "app/console/drive_texts.h"
 #include "app/console/error_text.h"
+#include "app/console/outcome_json.h"
 #include "app/console/price_list.h"
 #include "app/console/study_watch.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
-#include "core/files/csv_text.h"
 #include "core/files/json_text.h"
 #include "core/sheet/trial_tables.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 namespace pumpwright {
 namespace {
 
-constexpr std::array kWords{SignalWord::Danger, SignalWord::Warning, SignalWord::Caution, SignalWord::Notice};
-
-Json findingsJson(const TrialOutcome& outcome) {
-    Json json = Json::object();
-    for (const SignalWord word : kWords) {
-        json[std::string(signalWordName(word))] = outcome.openFindings.at(static_cast<std::size_t>(word));
-    }
-    return json;
-}
-
 Json outcomeJson(const TrialOutcome& outcome, const PriceList& prices) {
-    const DriveNumbers& numbers = outcome.numbers;
-    Json json{{"id", outcome.id},
-              {"name", outcome.name},
-              {"status", statusName(outcome.status)},
-              {"message", outcome.message},
-              {"chatters", numbers.chatters},
-              {"mostClosings", numbers.mostClosings},
-              {"presses", numbers.presses},
-              {"lackingPresses", numbers.lackingPresses},
-              {"leastAssist_share", numbers.leastAssistShare}};
-    json["lowestVacuum_Pa"] = numbers.lowestVacuum_Pa ? Json(*numbers.lowestVacuum_Pa) : Json(nullptr);
-    json["reservePresses"] = outcome.reservePresses;
-    json["pumpStarts"] = numbers.pumpStarts;
-    json["pumpRunning_s"] = numbers.pumpRunning_s;
-    json["open"] = findingsJson(outcome);
+    Json json{{"id", outcome.id}, {"name", outcome.name}};
+    addOutcome(json, outcome);
     json["price"] = billOf(outcome.circuit, prices).total;
     json["addedParts"] = Json::array();
     for (const PartId& id : outcome.addedParts) {
@@ -64,24 +38,11 @@ std::string trialsJson(const Request& request, const Circuit& circuit,
 
 /// One row for each trial with the plain values of the JSON.
 std::string trialsCsv(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
-    std::string text;
+    std::vector<Json> rows;
     for (const TrialOutcome& outcome : outcomes) {
-        std::vector<std::string> keys;
-        std::vector<std::string> cells;
-        const Json json = outcomeJson(outcome, prices).flatten();
-        for (const auto& [pointer, value] : json.items()) {
-            if (pointer.starts_with("/addedParts")) {
-                continue;
-            }
-            keys.push_back(pointer.substr(1));
-            cells.push_back(value.is_string() ? value.get<std::string>()
-                            : value.is_null() ? ""
-                                              : value.dump());
-        }
-        text += text.empty() ? csvLine(keys) : "";
-        text += csvLine(cells);
+        rows.push_back(outcomeJson(outcome, prices));
     }
-    return text;
+    return flatCsv(rows, "addedParts");
 }
 
 std::string trialsText(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {

@@ -19,9 +19,12 @@
 #include "app/desktop/panels/hand_panel.h"
 #include "app/desktop/panels/nameplate.h"
 #include "app/desktop/panels/parts_drawer.h"
+#include "app/desktop/panels/plan_maker.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/sheet_actions.h"
+#include "app/desktop/studies/fit_page.h"
 #include "app/desktop/studies/studies_panel.h"
+#include "app/desktop/studies/trials_page.h"
 #include "app/desktop/toast.h"
 #include "app/desktop/twice_open_bar.h"
 
@@ -138,6 +141,7 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
     m_nameplate = new Nameplate(m_document, m_selection, m_preferences, this);
     m_findings = new FindingsPanel(m_document, m_selection, m_analysis, m_preferences, this);
     m_plan = new DrivePlanEditor(m_document, m_preferences, this);
+    m_plan->addAtTop(new PlanMaker(m_document, *m_dialogs, m_plan));
     m_chart = new DriveChart(m_document, m_selection, m_analysis, m_preferences, this);
     addPanel(tr("Parts drawer"), QStringLiteral("partsDrawer"), m_parts, Qt::LeftDockWidgetArea);
     addPanel(tr("Nameplate"), QStringLiteral("nameplate"), m_nameplate, Qt::LeftDockWidgetArea);
@@ -147,7 +151,7 @@ void MainWindow::buildPanels(const Catalogue& catalogue) {
         addPanel(tr("Drive plan"), QStringLiteral("drivePlan"), m_plan, Qt::RightDockWidgetArea);
     QDockWidget* chart =
         addPanel(tr("Drive chart"), QStringLiteral("driveChart"), m_chart, Qt::BottomDockWidgetArea);
-    m_studies = new StudiesPanel(m_document, priceListOf(catalogue), this);
+    m_studies = new StudiesPanel(m_document, priceListOf(catalogue), *m_dialogs, this);
     QDockWidget* studies =
         addPanel(tr("Studies"), QStringLiteral("studies"), m_studies, Qt::BottomDockWidgetArea);
     tabifyDockWidget(chart, studies);
@@ -186,6 +190,8 @@ void MainWindow::connectParts() {
         showHandbook();
         m_handbook->showPage(QStringLiteral("checks/%1.md").arg(rule));
     });
+    connect(&m_studies->fit(), &FitPage::logRead, m_chart, &DriveChart::showLog);
+    connect(&m_studies->trials(), &TrialsPage::tracesShown, m_chart, &DriveChart::showTrials);
     connect(&m_document, &Document::fileChanged, this, &MainWindow::updateTitle);
 }
 

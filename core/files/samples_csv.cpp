@@ -27,15 +27,18 @@ std::string subjectReference(const Circuit& circuit, const ChannelKey& key) {
     return referenceIn(circuit.parts, key.id);
 }
 
-/// "K1 coilCurrent [A]"; at terminals and ports, which have one quantity each, "K1:86 [V]".
+/// "K1 coilCurrent [A]"
 std::string columnName(const Circuit& circuit, const Channel& channel) {
-    const bool atPoint = channel.key.subject == Subject::Terminal || channel.key.subject == Subject::Port;
     const std::string_view unit = siUnit(channel.probe.kind);
-    return fmt::format("{}{}{}{}", subjectReference(circuit, channel.key), atPoint ? ":" : " ",
-                       channel.key.name, unit.empty() ? "" : fmt::format(" [{}]", unit));
+    return channelName(circuit, channel.key) + (unit.empty() ? "" : fmt::format(" [{}]", unit));
 }
 
 } // namespace
+
+std::string channelName(const Circuit& circuit, const ChannelKey& key) {
+    const bool atPoint = key.subject == Subject::Terminal || key.subject == Subject::Port;
+    return fmt::format("{}{}{}", subjectReference(circuit, key), atPoint ? ":" : " ", key.name);
+}
 
 std::string samplesCsv(const Circuit& circuit, const Recording& recording, double every_s) {
     std::vector<std::string> cells{"time [s]"};

@@ -1,6 +1,7 @@
 #include "core/sheet/spread_tables.h"
 
 #include "core/sheet/cells.h"
+#include "core/study/rank_correlation.h"
 #include "core/units/quantity_kind.h"
 
 #include <fmt/format.h>
@@ -26,6 +27,33 @@ std::vector<std::string> percentileRow(std::string label, const std::optional<Pe
             formatQuantity(values->p95, kind)};
 }
 
+std::string correlation(std::optional<double> value) {
+    return value ? fmt::format("{:+.2f}", *value) : std::string(kNothing);
+}
+
+/// Those that stand out from chance, and no more of them than anybody looks into.
+SheetTable influenceTable(const SpreadSummary& summary) {
+    constexpr std::size_t kMostShown = 12;
+    const double chance = chanceCorrelation(summary.ranked);
+    SheetTable table{
+        fmt::format("Tolerances that matter most: rank correlations of {} cars, beyond chance from {:.2f} on",
+                    summary.ranked, chance),
+        {"Tolerance of", "with closings", "with assist", "with vacuum"},
+        {false, true, true, true},
+        {}};
+    for (const Influence& influence : summary.influences) {
+        if (influence.strongest() <= chance || table.rows.size() == kMostShown) {
+            break;
+        }
+        table.rows.push_back({influence.what.label, correlation(influence.onClosings),
+                              correlation(influence.onAssist), correlation(influence.onVacuum)});
+    }
+    if (table.rows.empty()) {
+        table.rows.push_back({"none that stands out", kNothing, kNothing, kNothing});
+    }
+    return table;
+}
+
 } // namespace
 
 std::vector<SheetTable> spreadTables(const SpreadSummary& summary) {
@@ -38,7 +66,8 @@ std::vector<SheetTable> spreadTables(const SpreadSummary& summary) {
              {"Worst press of a car", "5 % have less", "half have less", "95 % have less"},
              {false, true, true, true},
              {percentileRow("Lowest vacuum", summary.lowestVacuum_Pa, QuantityKind::GaugeVacuum),
-              percentileRow("Assist, of what is asked for", summary.leastAssistShare, QuantityKind::Share)}}};
+              percentileRow("Assist, of what is asked for", summary.leastAssistShare, QuantityKind::Share)}},
+            influenceTable(summary)};
 }
 
 } // namespace pumpwright

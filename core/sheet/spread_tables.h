@@ -5,7 +5,7 @@
 
 namespace pumpwright {
 
-/// How many cars chatter or lack assist, and how the worst presses of the cars lie.
+/// How many cars chatter or lack assist, how the worst presses of the cars lie, and which tolerances matter.
 std::vector<SheetTable> spreadTables(const SpreadSummary& summary);
 
 } // namespace pumpwright

@@ -2,75 +2,55 @@
 
 #include "core/sheet/cells.h"
 #include "core/sheet/references.h"
+#include "core/study/measure.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
 #include <functional>
+#include <optional>
 
 namespace pumpwright {
 namespace {
 
-enum class Better { Less, More, Neither };
-
 /// One result of a trial: as a number to be ranked, and as people read it.
-struct Measure {
+struct Row {
     std::string label;
     Better better;
-    std::function<double(const TrialOutcome&)> value;
-    std::string (*text)(double value);
+    std::function<std::optional<double>(const TrialOutcome&)> value;
+    std::function<std::string(std::optional<double>)> text;
 };
 
-/// Stands for the lowest vacuum of a plan without presses; real ones are not below zero by so much.
-constexpr double kNoPress = -1e9;
-
-std::string count(double value) {
-    return fmt::format("{:.0f}", value);
-}
-std::string yesOrNo(double value) {
-    return value > 0 ? "yes" : "no";
-}
-std::string vacuum(double value_Pa) {
-    const double unit_Pa = displayUnits(QuantityKind::GaugeVacuum).front().factor; // kPa
-    return value_Pa <= kNoPress ? std::string(kNothing) : fmt::format("{:.1f}", value_Pa / unit_Pa);
-}
-std::string money(double value) {
-    return fmt::format("{:.2f}", value);
+/// Columns are narrow: the unit stands in the label.
+Row rowOf(const Measure& measure) {
+    const auto value = [&measure](const TrialOutcome& one) { return measure.value(one); };
+    if (measure.sort != Measure::Sort::Quantity) {
+        return {std::string(measure.label), measure.better, value,
+                [&measure](std::optional<double> si) { return measureText(measure, si); }};
+    }
+    const DisplayUnit unit = displayUnits(measure.kind).front();
+    const int decimals = measure.kind == QuantityKind::GaugeVacuum ? 1 : 0;
+    return {fmt::format("{}, {}", measure.label, unit.symbol), measure.better, value,
+            [unit, decimals](std::optional<double> si) {
+                return si ? fmt::format("{:.{}f}", *si / unit.factor, decimals) : std::string(kNothing);
+            }};
 }
 
-template <SignalWord word>
-double openFindings(const TrialOutcome& outcome) {
-    return outcome.openFindings[static_cast<std::size_t>(word)];
-}
-
-std::vector<Measure> measures(const std::string& currency, const PriceList& prices) {
-    return {
-        {"Contacts chatter", Better::Less,
-         [](const TrialOutcome& one) { return one.numbers.chatters ? 1.0 : 0.0; }, yesOrNo},
-        {"Closings in 2 s, most", Better::Neither,
-         [](const TrialOutcome& one) { return one.numbers.mostClosings; }, count},
-        {"Presses without full assist", Better::Less,
-         [](const TrialOutcome& one) { return static_cast<double>(one.numbers.lackingPresses); }, count},
-        {"Lowest vacuum in a press, kPa", Better::More,
-         [](const TrialOutcome& one) { return one.numbers.lowestVacuum_Pa.value_or(kNoPress); }, vacuum},
-        {"Reserve, presses", Better::More,
-         [](const TrialOutcome& one) { return static_cast<double>(one.reservePresses); }, count},
-        {"Pump starts", Better::Less,
-         [](const TrialOutcome& one) { return static_cast<double>(one.numbers.pumpStarts); }, count},
-        {"Pump runs for, s", Better::Less, [](const TrialOutcome& one) { return one.numbers.pumpRunning_s; },
-         count},
-        {"Findings: DANGER", Better::Less, openFindings<SignalWord::Danger>, count},
-        {"WARNING", Better::Less, openFindings<SignalWord::Warning>, count},
-        {"CAUTION", Better::Less, openFindings<SignalWord::Caution>, count},
-        {"NOTICE", Better::Less, openFindings<SignalWord::Notice>, count},
-        {fmt::format("Price, {}", currency), Better::Less,
-         [&prices](const TrialOutcome& one) { return billOf(one.circuit, prices).total; }, money},
-    };
+std::vector<Row> rowsOf(const std::string& currency, const PriceList& prices) {
+    std::vector<Row> rows;
+    for (const Measure& measure : measures()) {
+        rows.push_back(rowOf(measure));
+    }
+    rows.push_back({fmt::format("Price, {}", currency), Better::Less,
+                    [&prices](const TrialOutcome& one) { return billOf(one.circuit, prices).total; },
+                    [](std::optional<double> money) { return fmt::format("{:.2f}", money.value_or(0)); }});
+    return rows;
 }
 
 /// The columns that show the same text as this value: what looks alike is alike.
-std::string columnsWith(double value, const std::vector<double>& values, const Measure& measure) {
+std::string columnsWith(std::optional<double> value, const std::vector<std::optional<double>>& values,
+                        const Row& measure) {
     std::vector<std::string> columns;
     for (std::size_t i = 0; i < values.size(); ++i) {
         if (measure.text(values[i]) == measure.text(value)) {
@@ -80,9 +60,9 @@ std::string columnsWith(double value, const std::vector<double>& values, const M
     return fmt::format("{}", fmt::join(columns, ", "));
 }
 
-std::vector<std::string> row(const Measure& measure, const std::vector<TrialOutcome>& outcomes) {
+std::vector<std::string> cellsOf(const Row& measure, const std::vector<TrialOutcome>& outcomes) {
     std::vector<std::string> cells{measure.label};
-    std::vector<double> values;
+    std::vector<std::optional<double>> values; // nothing counts as least
     for (const TrialOutcome& outcome : outcomes) {
         values.push_back(measure.value(outcome));
         cells.push_back(measure.text(values.back()));
@@ -139,8 +119,8 @@ SheetTable trialResults(const std::vector<TrialOutcome>& outcomes, const PriceLi
     table.columns.emplace_back("Best");
     table.columns.emplace_back("Worst");
     table.numeric.insert(table.numeric.end(), {false, false});
-    for (const Measure& measure : measures(outcomes.front().circuit.currency, prices)) {
-        table.rows.push_back(row(measure, outcomes));
+    for (const Row& row : rowsOf(outcomes.front().circuit.currency, prices)) {
+        table.rows.push_back(cellsOf(row, outcomes));
     }
     return table;
 }

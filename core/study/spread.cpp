@@ -2,15 +2,12 @@
 
 #include "core/study/varied_circuit.h"
 
-#include <algorithm>
-#include <cmath>
-
 namespace pumpwright {
 namespace {
 
-SpreadCar drivenCar(const Circuit& circuit, std::uint64_t seed, std::uint64_t number,
-                    const std::atomic<bool>& stop) {
-    const Circuit car = variedCircuit(circuit, seed, number);
+constexpr std::uint64_t kLookEvery = 100; ///< cars
+
+SpreadCar drivenCar(const Circuit& car, std::uint64_t number, const std::atomic<bool>& stop) {
     DriveOptions options;
     options.cancel = &stop;
     options.balances = false;
@@ -20,48 +17,26 @@ SpreadCar drivenCar(const Circuit& circuit, std::uint64_t seed, std::uint64_t nu
 
 } // namespace
 
-std::optional<Percentiles> percentilesOf(std::vector<double> values) {
-    if (values.empty()) {
-        return std::nullopt;
-    }
-    std::ranges::sort(values);
-    const auto at = [&](double share) {
-        const double place = share * static_cast<double>(values.size() - 1);
-        const auto below = static_cast<std::size_t>(place);
-        const std::size_t above = std::min(below + 1, values.size() - 1);
-        return std::lerp(values[below], values[above], place - std::floor(place));
-    };
-    return Percentiles{at(0.05), at(0.5), at(0.95)};
-}
-
 SpreadSummary runSpread(const Circuit& circuit, const SpreadOptions& options) {
-    SpreadSummary summary;
-    std::vector<double> vacuums_Pa;
-    std::vector<double> shares;
+    const std::vector<VariedValue> values = variedValues(circuit);
+    SpreadTally tally(circuit, options.seed);
+    bool isEnough = false;
     OrderedRun<SpreadCar>::run(
         options.count, options,
         [&](std::size_t index, const std::atomic<bool>& stop) {
-            return drivenCar(circuit, options.seed, options.from + index, stop);
+            const std::uint64_t number = options.from + index;
+            return drivenCar(variedCircuit(circuit, values, options.seed, number), number, stop);
         },
-        [&](std::size_t, const SpreadCar& car) {
-            const bool finished = car.status == DriveStatus::Finished;
-            summary.finished += finished ? 1 : 0;
-            summary.stopped += finished ? 0 : 1;
-            summary.chattering += finished && car.numbers.chatters ? 1 : 0;
-            summary.lacking += finished && car.numbers.lackingPresses > 0 ? 1 : 0;
-            if (finished && car.numbers.lowestVacuum_Pa) {
-                vacuums_Pa.push_back(*car.numbers.lowestVacuum_Pa);
-                shares.push_back(car.numbers.leastAssistShare);
-            }
+        [&](std::size_t index, const SpreadCar& car) {
+            tally.add(car);
             if (options.partial) {
-                options.partial(car);
+                options.partial(car, tally);
             }
-            return true;
+            isEnough = options.sureTo > 0 && (index + 1) % kLookEvery == 0 && tally.isSureTo(options.sureTo);
+            return !isEnough;
         });
-    summary.chatters = proportion(summary.chattering, summary.finished);
-    summary.lacks = proportion(summary.lacking, summary.finished);
-    summary.lowestVacuum_Pa = percentilesOf(std::move(vacuums_Pa));
-    summary.leastAssistShare = percentilesOf(std::move(shares));
+    SpreadSummary summary = tally.summary();
+    summary.endedSure = isEnough;
     return summary;
 }
 

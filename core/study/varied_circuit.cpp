@@ -50,21 +50,40 @@ double drawnValue(double nominal, const Tolerance& tolerance, double first, doub
     return nominal * (1 + (first < 0.5 ? -tolerance.share : tolerance.share));
 }
 
-Circuit variedCircuit(Circuit circuit, std::uint64_t seed, std::uint64_t car) {
-    const std::uint64_t carBits = mixed(mixed(seed) + car);
-    for (auto& [id, part] : circuit.parts) {
-        const PartKind& kind = kindOf(part);
-        for (const ParameterSpec& spec : kind.parameters()) {
-            const Tolerance tolerance = kind.tolerance(part, spec.key);
-            if (tolerance.share > 0) {
-                const std::uint64_t bits = mixed(carBits ^ mixed(numberOf(id.text) + numberOf(spec.key)));
-                const double drawn =
-                    drawnValue(kind.value(part, spec.key), tolerance, even(bits), even(mixed(bits)));
-                part.values[std::string(spec.key)] = std::clamp(drawn, spec.low, spec.high);
-            }
+std::vector<VariedValue> variedValues(const Circuit& circuit) {
+    std::vector<VariedValue> varied;
+    for (const Adjustable& what : adjustables(circuit)) {
+        if (what.subject != Subject::Part) {
+            continue;
+        }
+        const Part& part = circuit.parts.at(PartId{what.id});
+        const Tolerance tolerance = kindOf(part).tolerance(part, what.spec->key);
+        if (tolerance.share > 0) {
+            varied.push_back({what, valueOf(circuit, what), tolerance});
         }
     }
+    return varied;
+}
+
+double drawnValue(const VariedValue& value, std::uint64_t seed, std::uint64_t car) {
+    const std::uint64_t carBits = mixed(mixed(seed) + car);
+    const std::uint64_t bits =
+        mixed(carBits ^ mixed(numberOf(value.what.id) + numberOf(value.what.spec->key)));
+    const double drawn = drawnValue(value.nominal, value.tolerance, even(bits), even(mixed(bits)));
+    return std::clamp(drawn, value.what.spec->low, value.what.spec->high);
+}
+
+Circuit variedCircuit(Circuit circuit, const std::vector<VariedValue>& values, std::uint64_t seed,
+                      std::uint64_t car) {
+    for (const VariedValue& value : values) {
+        Part& part = circuit.parts.at(PartId{value.what.id});
+        part.values[std::string(value.what.spec->key)] = drawnValue(value, seed, car);
+    }
     return circuit;
+}
+
+Circuit variedCircuit(const Circuit& circuit, std::uint64_t seed, std::uint64_t car) {
+    return variedCircuit(circuit, variedValues(circuit), seed, car);
 }
 
 } // namespace pumpwright

@@ -389,7 +389,11 @@
                 <numerusform>%n Objekte</numerusform>
             </translation>
         </message>
-    </context>
+        <message>
+        <source>%1 measured</source>
+        <translation>%1 gemessen</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::BandTool</name>
         <message>
@@ -2221,7 +2225,43 @@ Nachher: %2</translation>
             <source>How many cars</source>
             <translation>Wie viele Wagen</translation>
         </message>
-    </context>
+        <message>
+        <source>Two at once</source>
+        <translation>Zwei zugleich</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>Bench log</source>
+        <translation>Messreihe</translation>
+    </message>
+    <message>
+        <source>Lets every two of them fail together; takes longer</source>
+        <translation>Lässt je zwei davon zusammen ausfallen; dauert länger</translation>
+    </message>
+    <message>
+        <source>end when sure to ± </source>
+        <translation>enden, wenn sicher auf ± </translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>drive all of them</source>
+        <translation>alle fahren</translation>
+    </message>
+    <message>
+        <source>End early</source>
+        <translation>Früher enden</translation>
+    </message>
+    <message>
+        <source>Ends once both shares are known to this, 95 % sure</source>
+        <translation>Endet, sobald beide Anteile so genau bekannt sind, zu 95 % sicher</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::StudyPage</name>
         <message>
@@ -2344,7 +2384,19 @@ Nachher: %2</translation>
             <source>Remove a trial</source>
             <translation>Versuch entfernen</translation>
         </message>
-    </context>
+        <message>
+        <source>Lay over the chart</source>
+        <translation>Über das Diagramm legen</translation>
+    </message>
+    <message>
+        <source>Show vacuum and pump current of each trial in the Drive chart</source>
+        <translation>Unterdruck und Pumpenstrom jedes Versuchs im Fahrtdiagramm zeigen</translation>
+    </message>
+    <message>
+        <source>%1 of trial %2</source>
+        <translation>%1 in Versuch %2</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::TwiceOpenBar</name>
         <message>
@@ -2371,4 +2423,270 @@ Nachher: %2</translation>
             <translation>Unterdruckmesser</translation>
         </message>
     </context>
+<context>
+    <name>pumpwright::FitPage</name>
+    <message>
+        <source>Open a log…</source>
+        <translation>Messreihe öffnen…</translation>
+    </message>
+    <message>
+        <source>Take the fitted values</source>
+        <translation>Angepasste Werte übernehmen</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Anpassung</translation>
+    </message>
+    <message>
+        <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
+        <translation>Setzt die angehakten Werte so, dass die Fahrt der Messreihe so nahe kommt wie möglich.</translation>
+    </message>
+    <message>
+        <source>Tick the values to fit.</source>
+        <translation>Die anzupassenden Werte anhaken.</translation>
+    </message>
+    <message>
+        <source>Set the values in the circuit, as one step</source>
+        <translation>Die Werte in der Schaltung setzen, als ein Schritt</translation>
+    </message>
+    <message>
+        <source>Columns of the log</source>
+        <translation>Spalten der Messreihe</translation>
+    </message>
+    <message>
+        <source>Measured vacuum, voltage or current over time, as CSV.</source>
+        <translation>Gemessener Unterdruck, Spannung oder Strom über der Zeit, als CSV.</translation>
+    </message>
+    <message>
+        <source>Time offset</source>
+        <translation>Zeitversatz</translation>
+    </message>
+    <message>
+        <source>Add to its times</source>
+        <translation>Zu ihren Zeiten dazu</translation>
+    </message>
+    <message>
+        <source>Find a value</source>
+        <translation>Wert suchen</translation>
+    </message>
+    <message>
+        <source>Find a value to fit</source>
+        <translation>Einen anzupassenden Wert suchen</translation>
+    </message>
+    <message>
+        <source>Values to fit</source>
+        <translation>Anzupassende Werte</translation>
+    </message>
+    <message>
+        <source>Open a bench log</source>
+        <translation>Messreihe öffnen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tabellen (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>The log cannot be read.</source>
+        <translation>Die Messreihe lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Open a log first.</source>
+        <translation>Erst eine Messreihe öffnen.</translation>
+    </message>
+    <message>
+        <source>The circuit has changed since: run it again.</source>
+        <translation>Die Schaltung hat sich seither geändert: neu starten.</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::LogColumnsModel</name>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht benutzt</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>%1 absolute</source>
+        <translation>%1 absolut</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Is</source>
+        <translation>Ist</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>First value</source>
+        <translation>Erster Wert</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::PlanMaker</name>
+    <message>
+        <source>Make</source>
+        <translation>Machen</translation>
+    </message>
+    <message>
+        <source>From a speed trace…</source>
+        <translation>Aus einem Geschwindigkeitsverlauf…</translation>
+    </message>
+    <message>
+        <source>Sort of drive</source>
+        <translation>Art der Fahrt</translation>
+    </message>
+    <message>
+        <source>seed </source>
+        <translation>Startzahl </translation>
+    </message>
+    <message>
+        <source>Seed of the drive</source>
+        <translation>Startzahl der Fahrt</translation>
+    </message>
+    <message>
+        <source>Another seed makes another drive of this sort</source>
+        <translation>Eine andere Startzahl ergibt eine andere Fahrt dieser Art</translation>
+    </message>
+    <message>
+        <source>Make a drive</source>
+        <translation>Eine Fahrt machen</translation>
+    </message>
+    <message>
+        <source>Replaces the presses with those of such a drive</source>
+        <translation>Ersetzt die Bremsungen durch die einer solchen Fahrt</translation>
+    </message>
+    <message>
+        <source>Takes the presses from a table of time and speed (CSV)</source>
+        <translation>Nimmt die Bremsungen aus einer Tabelle von Zeit und Geschwindigkeit (CSV)</translation>
+    </message>
+    <message>
+        <source>Open a speed trace</source>
+        <translation>Geschwindigkeitsverlauf öffnen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tabellen (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>The plan cannot be made.</source>
+        <translation>Der Fahrtplan lässt sich nicht machen.</translation>
+    </message>
+    <message>
+        <source>Make the drive plan: %1</source>
+        <translation>Fahrtplan machen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::SweepPage</name>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Second value</source>
+        <translation>Zweiter Wert</translation>
+    </message>
+    <message>
+        <source>nothing else</source>
+        <translation>nichts weiter</translation>
+    </message>
+    <message>
+        <source>Good at</source>
+        <translation>Gut bei</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
+        <translation>Fährt die Schaltung mit einem Wert über einen Bereich und sucht, wo das Ergebnis gut wird.</translation>
+    </message>
+    <message>
+        <source>%1 from</source>
+        <translation>%1 von</translation>
+    </message>
+    <message>
+        <source>%1 to</source>
+        <translation>%1 bis</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Points along each value</source>
+        <translation>Punkte je Wert</translation>
+    </message>
+    <message>
+        <source> points</source>
+        <translation> Punkte</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Über</translation>
+    </message>
+    <message>
+        <source>and over</source>
+        <translation>und über</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>good at</source>
+        <translation>gut bei</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::SweepPlot</name>
+    <message>
+        <source>Picture of the sweep</source>
+        <translation>Bild des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::ValueChoice</name>
+    <message>
+        <source>%1, typed</source>
+        <translation>%1, getippt</translation>
+    </message>
+</context>
 </TS>

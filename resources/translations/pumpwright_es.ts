@@ -389,7 +389,11 @@
                 <numerusform>%n objetos</numerusform>
             </translation>
         </message>
-    </context>
+        <message>
+        <source>%1 measured</source>
+        <translation>%1 medido</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::BandTool</name>
         <message>
@@ -2221,7 +2225,43 @@ Después: %2</translation>
             <source>How many cars</source>
             <translation>Cuántos coches</translation>
         </message>
-    </context>
+        <message>
+        <source>Two at once</source>
+        <translation>Dos a la vez</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <translation>Barrido</translation>
+    </message>
+    <message>
+        <source>Bench log</source>
+        <translation>Registro de banco</translation>
+    </message>
+    <message>
+        <source>Lets every two of them fail together; takes longer</source>
+        <translation>Hace fallar cada dos de ellas juntas; tarda más</translation>
+    </message>
+    <message>
+        <source>end when sure to ± </source>
+        <translation>terminar al estar seguro a ± </translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>drive all of them</source>
+        <translation>recorrer todos</translation>
+    </message>
+    <message>
+        <source>End early</source>
+        <translation>Terminar antes</translation>
+    </message>
+    <message>
+        <source>Ends once both shares are known to this, 95 % sure</source>
+        <translation>Termina cuando ambas partes se conocen así, con 95 % de seguridad</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::StudyPage</name>
         <message>
@@ -2344,7 +2384,19 @@ Después: %2</translation>
             <source>Remove a trial</source>
             <translation>Quitar un ensayo</translation>
         </message>
-    </context>
+        <message>
+        <source>Lay over the chart</source>
+        <translation>Poner sobre el gráfico</translation>
+    </message>
+    <message>
+        <source>Show vacuum and pump current of each trial in the Drive chart</source>
+        <translation>Mostrar el vacío y la corriente de la bomba de cada ensayo en el gráfico</translation>
+    </message>
+    <message>
+        <source>%1 of trial %2</source>
+        <translation>%1 del ensayo %2</translation>
+    </message>
+</context>
     <context>
         <name>pumpwright::TwiceOpenBar</name>
         <message>
@@ -2371,4 +2423,270 @@ Después: %2</translation>
             <translation>Vacuómetro</translation>
         </message>
     </context>
+<context>
+    <name>pumpwright::FitPage</name>
+    <message>
+        <source>Open a log…</source>
+        <translation>Abrir un registro…</translation>
+    </message>
+    <message>
+        <source>Take the fitted values</source>
+        <translation>Tomar los valores ajustados</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
+        <translation>Pone los valores marcados de modo que la marcha se acerque al registro lo más posible.</translation>
+    </message>
+    <message>
+        <source>Tick the values to fit.</source>
+        <translation>Marque los valores que se ajustan.</translation>
+    </message>
+    <message>
+        <source>Set the values in the circuit, as one step</source>
+        <translation>Pone los valores en el circuito, en un solo paso</translation>
+    </message>
+    <message>
+        <source>Columns of the log</source>
+        <translation>Columnas del registro</translation>
+    </message>
+    <message>
+        <source>Measured vacuum, voltage or current over time, as CSV.</source>
+        <translation>Vacío, tensión o corriente medidos en el tiempo, como CSV.</translation>
+    </message>
+    <message>
+        <source>Time offset</source>
+        <translation>Desfase de tiempo</translation>
+    </message>
+    <message>
+        <source>Add to its times</source>
+        <translation>Sumar a sus tiempos</translation>
+    </message>
+    <message>
+        <source>Find a value</source>
+        <translation>Buscar un valor</translation>
+    </message>
+    <message>
+        <source>Find a value to fit</source>
+        <translation>Buscar un valor que ajustar</translation>
+    </message>
+    <message>
+        <source>Values to fit</source>
+        <translation>Valores que se ajustan</translation>
+    </message>
+    <message>
+        <source>Open a bench log</source>
+        <translation>Abrir un registro de banco</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tablas (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>The log cannot be read.</source>
+        <translation>El registro no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Open a log first.</source>
+        <translation>Abra primero un registro.</translation>
+    </message>
+    <message>
+        <source>The circuit has changed since: run it again.</source>
+        <translation>El circuito ha cambiado desde entonces: vuelva a iniciarlo.</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::LogColumnsModel</name>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>sin usar</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>tiempo</translation>
+    </message>
+    <message>
+        <source>%1 absolute</source>
+        <translation>%1 absoluto</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Is</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>First value</source>
+        <translation>Primer valor</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::PlanMaker</name>
+    <message>
+        <source>Make</source>
+        <translation>Hacer</translation>
+    </message>
+    <message>
+        <source>From a speed trace…</source>
+        <translation>De un registro de velocidad…</translation>
+    </message>
+    <message>
+        <source>Sort of drive</source>
+        <translation>Tipo de marcha</translation>
+    </message>
+    <message>
+        <source>seed </source>
+        <translation>semilla </translation>
+    </message>
+    <message>
+        <source>Seed of the drive</source>
+        <translation>Semilla de la marcha</translation>
+    </message>
+    <message>
+        <source>Another seed makes another drive of this sort</source>
+        <translation>Otra semilla hace otra marcha de este tipo</translation>
+    </message>
+    <message>
+        <source>Make a drive</source>
+        <translation>Hacer una marcha</translation>
+    </message>
+    <message>
+        <source>Replaces the presses with those of such a drive</source>
+        <translation>Sustituye las frenadas por las de una marcha así</translation>
+    </message>
+    <message>
+        <source>Takes the presses from a table of time and speed (CSV)</source>
+        <translation>Toma las frenadas de una tabla de tiempo y velocidad (CSV)</translation>
+    </message>
+    <message>
+        <source>Open a speed trace</source>
+        <translation>Abrir un registro de velocidad</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tablas (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>The plan cannot be made.</source>
+        <translation>El plan no se puede hacer.</translation>
+    </message>
+    <message>
+        <source>Make the drive plan: %1</source>
+        <translation>Hacer el plan de marcha: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::SweepPage</name>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Second value</source>
+        <translation>Segundo valor</translation>
+    </message>
+    <message>
+        <source>nothing else</source>
+        <translation>nada más</translation>
+    </message>
+    <message>
+        <source>Good at</source>
+        <translation>Bueno con</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <translation>Barrido</translation>
+    </message>
+    <message>
+        <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
+        <translation>Recorre el circuito con un valor en un intervalo y busca dónde el resultado pasa a ser bueno.</translation>
+    </message>
+    <message>
+        <source>%1 from</source>
+        <translation>%1 desde</translation>
+    </message>
+    <message>
+        <source>%1 to</source>
+        <translation>%1 hasta</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Points along each value</source>
+        <translation>Puntos por cada valor</translation>
+    </message>
+    <message>
+        <source> points</source>
+        <translation> puntos</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Sobre</translation>
+    </message>
+    <message>
+        <source>and over</source>
+        <translation>y sobre</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>good at</source>
+        <translation>bueno con</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::SweepPlot</name>
+    <message>
+        <source>Picture of the sweep</source>
+        <translation>Imagen del barrido</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bueno</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::ValueChoice</name>
+    <message>
+        <source>%1, typed</source>
+        <translation>%1, escrito</translation>
+    </message>
+</context>
 </TS>

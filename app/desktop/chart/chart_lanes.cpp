@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace pumpwright {
 namespace {
 
@@ -143,6 +145,30 @@ std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recor
                                  voltageLane(circuit, recording), stateLane(circuit, recording)};
     std::erase_if(lanes, [](const ChartLane& lane) { return lane.traces.empty(); });
     return lanes;
+}
+
+std::vector<OverlayTrace> overlayOf(const BenchLog& log) {
+    std::vector<OverlayTrace> traces;
+    for (const LogTrace& trace : log.traces) {
+        OverlayTrace made{tr("%1 measured").arg(shown(trace.name)), TraceRole::Measured, {}};
+        made.channel.key = trace.key;
+        made.channel.probe.kind = trace.kind;
+        made.channel.times_s = trace.times_s;
+        made.channel.values.assign(trace.values.begin(), trace.values.end());
+        traces.push_back(std::move(made));
+    }
+    return traces;
+}
+
+void layOver(std::vector<ChartLane>& lanes, const std::vector<OverlayTrace>& traces) {
+    for (const OverlayTrace& trace : traces) {
+        const auto lane = std::find_if(lanes.begin(), lanes.end(), [&](const ChartLane& one) {
+            return one.kind == trace.channel.probe.kind && one.sort != ChartLane::Sort::States;
+        });
+        if (lane != lanes.end()) {
+            addTrace(*lane, trace.name, trace.role, &trace.channel);
+        }
+    }
 }
 
 QString stateText(const Channel& channel, double time_s) {

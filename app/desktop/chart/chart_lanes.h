@@ -2,6 +2,7 @@
 
 #include "core/circuit/circuit.h"
 #include "core/simulate/recording.h"
+#include "core/study/bench_log.h"
 
 #include <QString>
 
@@ -19,7 +20,9 @@ enum class TraceRole {
     PumpCurrent,
     Voltage,
     Picked,
-    State
+    State,
+    Measured,
+    OfTrial
 };
 
 /// One channel of the recording as a line of the chart.
@@ -56,6 +59,19 @@ struct PickedParts {
 /// out.
 std::vector<ChartLane> chartLanes(const Circuit& circuit, const Recording& recording,
                                   const PickedParts& picked = {});
+
+/// A trace from elsewhere, laid over those of the drive: measured, or of a trial.
+struct OverlayTrace {
+    QString name;
+    TraceRole role = TraceRole::Measured;
+    Channel channel;
+};
+
+std::vector<OverlayTrace> overlayOf(const BenchLog& log);
+
+/// Adds the traces to the lanes of their quantity; they must live as long as the lanes. What has no lane is
+/// left out.
+void layOver(std::vector<ChartLane>& lanes, const std::vector<OverlayTrace>& traces);
 
 /// "closed" or "open" for a contact, "on" or "off" for what is energised.
 QString stateText(const Channel& channel, double time_s);

@@ -29,6 +29,9 @@ Pair colours(TraceRole role) {
         return {QColor(0x6A, 0x3D, 0x9A), QColor(0xC3, 0xA2, 0xEE)};
     case TraceRole::Picked:
         return {QColor(0x00, 0x70, 0x70), QColor(0x5F, 0xD0, 0xD0)};
+    case TraceRole::OfTrial:
+        return {QColor(0x7A, 0x5C, 0x00), QColor(0xE0, 0xC0, 0x60)};
+    case TraceRole::Measured:
     case TraceRole::State:
         break;
     }

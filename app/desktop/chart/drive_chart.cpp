@@ -233,6 +233,8 @@ void DriveChart::reload() {
     if (m_drive) {
         const SelectedObjects& picked = m_selection.objects();
         lanes = chartLanes(m_document.circuit(), m_drive->recording, {picked.parts, picked.wires});
+        layOver(lanes, m_trials);
+        layOver(lanes, m_log);
         m_events->setEvents(m_document.circuit(), m_drive->recording.events);
         std::erase_if(lanes, [this](const ChartLane& lane) { return !showsLane(lane.sort); });
     }
@@ -273,6 +275,16 @@ void DriveChart::showLane(ChartLane::Sort sort, bool show) {
     } else {
         m_hidden.insert(sort);
     }
+    reload();
+}
+
+void DriveChart::showLog(const BenchLog& log) {
+    m_log = overlayOf(log);
+    reload();
+}
+
+void DriveChart::showTrials(const std::vector<OverlayTrace>& traces) {
+    m_trials = traces;
     reload();
 }
 

@@ -52,6 +52,10 @@ public:
     void removeMark();
     std::optional<double> mark_s() const { return m_mark_s; }
     void fillMenu(QMenu& menu);
+    /// Lays measured traces over the drive's, in place of those before; none of an empty log.
+    void showLog(const BenchLog& log);
+    /// Likewise those of trials.
+    void showTrials(const std::vector<OverlayTrace>& traces);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -81,6 +85,8 @@ private:
     DriveActions* m_actions;
     std::shared_ptr<const DriveResult> m_drive; ///< what the lanes point into
     std::set<ChartLane::Sort> m_hidden{ChartLane::Sort::Voltage};
+    std::vector<OverlayTrace> m_log;
+    std::vector<OverlayTrace> m_trials;
     LanePlot* m_lanes;
     ReadoutModel* m_readout;
     QTableView* m_readoutView;

@@ -12,6 +12,7 @@ namespace {
 constexpr double kStateHeight = 0.62; ///< of a row
 constexpr int kRowHeight = 14;        ///< [px] of a row of states at least
 constexpr int kLaneHeight = 30;       ///< [px] of a lane at least
+constexpr double kReadingSize = 5;    ///< [px] of a measured point
 constexpr int kFocusWidth = 2;
 const QString kCursorLayer = QStringLiteral("cursor");
 
@@ -214,6 +215,10 @@ void LanePlot::fillQuantities(QCPAxisRect& rect, const ChartLane& lane, const Ch
         graph->setPen(pens[i]);
         graph->setName(lane.traces[i].name);
         graph->setLineStyle(channel.probe.stepped ? QCPGraph::lsStepLeft : QCPGraph::lsLine);
+        if (lane.traces[i].role == TraceRole::Measured) { // as points: nothing is known between them
+            graph->setLineStyle(QCPGraph::lsNone);
+            graph->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssCross, kReadingSize));
+        }
         graph->setData(graphData(channel, unit, 1, 0));
     }
     left->setRange(valueRange(lane, unit));

@@ -50,6 +50,10 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
     refresh();
 }
 
+void DrivePlanEditor::addAtTop(QWidget* widget) {
+    m_column->insertWidget(0, widget);
+}
+
 QuantityField* DrivePlanEditor::addField(const QString& name, const QuantityRange& range,
                                          double DrivePlan::*member) {
     auto* label = new QLabel(name, this);

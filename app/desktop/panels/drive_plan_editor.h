@@ -20,6 +20,9 @@ class DrivePlanEditor final : public QWidget {
 public:
     DrivePlanEditor(Document& document, const Preferences& preferences, QWidget* parent = nullptr);
 
+    /// Above everything else.
+    void addAtTop(QWidget* widget);
+
     QuantityField& duration() { return *m_duration; }
     QCheckBox& startsSteady() { return *m_startsSteady; }
     PlanList& presses() { return *m_presses; }

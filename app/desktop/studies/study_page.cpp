@@ -50,7 +50,8 @@ StudyPage::StudyPage(Document& document, const QString& name, const QString& abo
         m_progress->setMaximum(total);
         m_progress->setValue(done);
     });
-    connect(&m_run, &StudyRun::finished, this, &StudyPage::showTables);
+    connect(&m_run, &StudyRun::partial, this, &StudyPage::fillTables);
+    connect(&m_run, &StudyRun::finished, this, &StudyPage::showResult);
     connect(&document, &Document::changed, this, &StudyPage::noteChange);
     showRunning(false);
 }
@@ -89,11 +90,20 @@ void StudyPage::run() {
     if (m_run.isRunning()) {
         return;
     }
-    m_isStale = false;
     m_note->hide();
+    StudyRun::Study study = m_start(m_document.circuit());
+    if (!study) {
+        return;
+    }
+    m_isStale = false;
     m_progress->setRange(0, 0);
     showRunning(true);
-    m_run.start(m_start(m_document.circuit()));
+    m_run.start(std::move(study));
+}
+
+void StudyPage::showNote(const QString& note) {
+    m_note->setText(note);
+    m_note->setVisible(!note.isEmpty());
 }
 
 void StudyPage::showRunning(bool running) {
@@ -102,40 +112,52 @@ void StudyPage::showRunning(bool running) {
     m_progress->setVisible(running);
 }
 
-void StudyPage::showTables(const std::vector<SheetTable>& tables, bool whole) {
-    showRunning(false);
+/// Tables that are there already are filled anew, so that neither focus nor place is lost.
+void StudyPage::fillTables(const std::vector<SheetTable>& tables) {
     m_tables = tables;
-    while (m_tableColumn->count() > 1) {
-        const std::unique_ptr<QLayoutItem> item(m_tableColumn->takeAt(0));
-        delete item->widget();
+    while (m_views.size() > tables.size()) {
+        delete m_views.back().title;
+        delete m_views.back().view;
+        m_views.pop_back();
     }
-    for (const SheetTable& table : tables) {
-        addTable(table);
+    while (m_views.size() < tables.size()) {
+        m_views.push_back(newTable());
     }
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        QTableView& view = *m_views[i].view;
+        m_views[i].title->setText(shown(tables[i].title));
+        static_cast<SheetTableModel*>(view.model())->setTable(tables[i]);
+        view.setAccessibleName(QStringLiteral("%1: %2").arg(m_name, shown(tables[i].title)));
+        nameHeaders(view);
+        fitToRows(view);
+    }
+}
+
+void StudyPage::showResult(const std::vector<SheetTable>& tables, bool whole) {
+    showRunning(false);
+    fillTables(tables);
     if (!whole) {
-        m_note->setText(tr("Cancelled: this is what it had come to."));
-        m_note->show();
+        showNote(tr("Cancelled: this is what it had come to."));
     } else {
         showStale();
     }
     Q_EMIT tablesChanged();
 }
 
-void StudyPage::addTable(const SheetTable& table) {
+StudyPage::TitledTable StudyPage::newTable() {
+    QLabel* title = newText({}, this);
+    title->setContentsMargins(0, 6, 0, 0);
     auto* view = new QTableView(this);
-    auto* model = new SheetTableModel(view);
-    model->setTable(table);
-    view->setModel(model);
-    view->setAccessibleName(QStringLiteral("%1: %2").arg(m_name, shown(table.title)));
+    view->setModel(new SheetTableModel(view));
     view->verticalHeader()->hide();
     view->setSelectionBehavior(QAbstractItemView::SelectRows);
     view->setEditTriggers(QAbstractItemView::NoEditTriggers);
     view->setTabKeyNavigation(false);
     view->setWordWrap(true);
     view->setCornerButtonEnabled(false);
-    nameHeaders(*view);
+    m_tableColumn->insertWidget(m_tableColumn->count() - 1, title);
     m_tableColumn->insertWidget(m_tableColumn->count() - 1, view);
-    fitToRows(*view);
+    return {title, view};
 }
 
 void StudyPage::noteChange() {
@@ -145,8 +167,7 @@ void StudyPage::noteChange() {
 
 void StudyPage::showStale() {
     if (m_isStale && (!m_tables.empty() || m_run.isRunning())) {
-        m_note->setText(tr("The circuit has changed since: run it again."));
-        m_note->show();
+        showNote(tr("The circuit has changed since: run it again."));
     }
 }
 

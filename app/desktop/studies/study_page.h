@@ -22,7 +22,8 @@ class StudyPage final : public QWidget {
     Q_OBJECT
 
 public:
-    /// What to run on a copy of the circuit, made when the button is pressed.
+    /// What to run on a copy of the circuit, made when the button is pressed. An empty one runs nothing: what
+    /// is missing has been shown by showNote().
     using Start = std::function<StudyRun::Study(const Circuit&)>;
 
     /// `name` for what is run, as "Breakdowns"; `about` says in a sentence what the study is good for.
@@ -32,6 +33,7 @@ public:
 
     void run();
     bool isRunning() const { return m_run.isRunning(); }
+    void showNote(const QString& note);
     const std::vector<SheetTable>& tables() const { return m_tables; }
     /// Where further controls of this study go, beside its button.
     QHBoxLayout& controls() { return *m_controls; }
@@ -40,10 +42,16 @@ Q_SIGNALS:
     void tablesChanged();
 
 private:
+    struct TitledTable {
+        QLabel* title;
+        QTableView* view;
+    };
+
     void build(const QString& about);
     void showRunning(bool running);
-    void showTables(const std::vector<SheetTable>& tables, bool whole);
-    void addTable(const SheetTable& table);
+    void fillTables(const std::vector<SheetTable>& tables);
+    void showResult(const std::vector<SheetTable>& tables, bool whole);
+    TitledTable newTable();
     void noteChange();
     void showStale();
 
@@ -51,6 +59,7 @@ private:
     QString m_name;
     Start m_start;
     std::vector<SheetTable> m_tables;
+    std::vector<TitledTable> m_views; ///< one for each table
     QPushButton* m_button;
     QPushButton* m_cancel;
     QProgressBar* m_progress;

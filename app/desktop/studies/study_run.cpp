@@ -26,7 +26,11 @@ void StudyRun::start(Study study) {
                 [this, done, total] { Q_EMIT progress(static_cast<int>(done), static_cast<int>(total)); },
                 Qt::QueuedConnection);
         };
-        std::vector<SheetTable> tables = study(options);
+        const Show show = [this](std::vector<SheetTable> tables) {
+            QMetaObject::invokeMethod(
+                this, [this, tables = std::move(tables)] { Q_EMIT partial(tables); }, Qt::QueuedConnection);
+        };
+        std::vector<SheetTable> tables = study(options, show);
         QMetaObject::invokeMethod(
             this, [this, tables = std::move(tables)] { takeResult(tables); }, Qt::QueuedConnection);
     });

@@ -18,8 +18,10 @@ class StudyRun final : public QObject {
     Q_OBJECT
 
 public:
+    /// Shows what it has come to so far.
+    using Show = std::function<void(std::vector<SheetTable> tables)>;
     /// What a study comes to; runs on the other thread.
-    using Study = std::function<std::vector<SheetTable>(const StudyOptions&)>;
+    using Study = std::function<std::vector<SheetTable>(const StudyOptions&, const Show&)>;
 
     explicit StudyRun(QObject* parent = nullptr);
     ~StudyRun() override;
@@ -32,6 +34,7 @@ public:
 Q_SIGNALS:
     void started();
     void progress(int done, int total);
+    void partial(const std::vector<pumpwright::SheetTable>& tables);
     void finished(const std::vector<pumpwright::SheetTable>& tables, bool whole);
 
 private:

@@ -2,10 +2,13 @@
 
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/table_names.h"
+#include "app/desktop/shown_text.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/trials_model.h"
+#include "core/sheet/references.h"
 #include "core/sheet/trial_tables.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -19,13 +22,17 @@ namespace {
 
 constexpr int kMostStepsOffered = 12;
 
-StudyRun::Study trialsStudy(const Circuit& circuit, const PriceList& prices) {
-    return [circuit, prices](const StudyOptions& options) -> std::vector<SheetTable> {
-        const std::vector<TrialOutcome> outcomes = runTrials(circuit, options);
-        if (outcomes.empty()) {
+using Outcomes = std::vector<TrialOutcome>;
+
+StudyRun::Study trialsStudy(const Circuit& circuit, const PriceList& prices,
+                            const std::shared_ptr<Outcomes>& found) {
+    return [circuit, prices, found](const StudyOptions& options,
+                                    const StudyRun::Show&) -> std::vector<SheetTable> {
+        *found = runTrials(circuit, options);
+        if (found->empty()) {
             return {};
         }
-        return {trialResults(outcomes, prices), trialIdeas(outcomes)};
+        return {trialResults(*found, prices), trialIdeas(*found)};
     };
 }
 
@@ -35,12 +42,18 @@ TrialsPage::TrialsPage(Document& document, const PriceList& prices, QWidget* par
     : QWidget(parent), m_document(document), m_model(new TrialsModel(document, this)),
       m_list(new QTableView(this)), m_make(new QPushButton(tr("Make a trial of…"), this)),
       m_take(new QPushButton(tr("Take into the circuit"), this)),
-      m_remove(new QPushButton(tr("Remove"), this)),
+      m_remove(new QPushButton(tr("Remove"), this)), m_overlay(new QCheckBox(tr("Lay over the chart"), this)),
       m_study(new StudyPage(
           document, tr("Trials"),
           tr("Drives the circuit as it is drawn, and with each trial, over the same plan."),
-          [prices](const Circuit& circuit) { return trialsStudy(circuit, prices); }, this)) {
+          [this, prices](const Circuit& circuit) {
+              m_found = std::make_shared<Outcomes>();
+              return trialsStudy(circuit, prices, m_found);
+          },
+          this)) {
     build();
+    connect(m_overlay, &QCheckBox::toggled, this, &TrialsPage::showTraces);
+    connect(m_study, &StudyPage::tablesChanged, this, &TrialsPage::showTraces);
     connect(m_take, &QPushButton::clicked, this, &TrialsPage::takeCurrent);
     connect(m_remove, &QPushButton::clicked, this, &TrialsPage::removeCurrent);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -83,6 +96,8 @@ void TrialsPage::build() {
     left->addWidget(about);
     left->addWidget(m_list, 1);
     left->addLayout(buttons);
+    m_overlay->setToolTip(tr("Show vacuum and pump current of each trial in the Drive chart"));
+    m_study->controls().insertWidget(2, m_overlay);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addLayout(left, 2);
@@ -115,6 +130,20 @@ void TrialsPage::removeCurrent() {
     if (const auto id = current()) {
         m_document.apply({tr("Remove a trial").toStdString(), {Put<std::string, Trial>{*id, nullptr}}});
     }
+}
+
+/// The drive of the circuit as it is drawn is in the chart anyway.
+void TrialsPage::showTraces() {
+    std::vector<OverlayTrace> traces;
+    for (std::size_t i = 1; m_found && m_overlay->isChecked() && i < m_found->size(); ++i) {
+        const TrialOutcome& outcome = (*m_found)[i];
+        for (const Channel& channel : outcome.traces) {
+            traces.push_back(
+                {tr("%1 of trial %2").arg(shown(partName(outcome.circuit, PartId{channel.key.id}))).arg(i),
+                 TraceRole::OfTrial, channel});
+        }
+    }
+    Q_EMIT tracesShown(traces);
 }
 
 void TrialsPage::updateEnabled() {

@@ -1,12 +1,16 @@
 #pragma once
 
+#include "app/desktop/chart/chart_lanes.h"
 #include "core/sheet/bill.h"
+#include "core/study/trials.h"
 
 #include <QWidget>
 
+#include <memory>
 #include <optional>
 #include <string>
 
+class QCheckBox;
 class QMenu;
 class QPushButton;
 class QTableView;
@@ -29,6 +33,11 @@ public:
     StudyPage& study() { return *m_study; }
     QPushButton& takeButton() { return *m_take; }
     QPushButton& removeButton() { return *m_remove; }
+    QCheckBox& overlay() { return *m_overlay; }
+
+Q_SIGNALS:
+    /// What is to be laid over the drive chart; nothing of an empty list.
+    void tracesShown(const std::vector<pumpwright::OverlayTrace>& traces);
 
 private:
     void build();
@@ -36,6 +45,7 @@ private:
     void takeCurrent();
     void removeCurrent();
     void updateEnabled();
+    void showTraces();
     std::optional<std::string> current() const;
 
     Document& m_document;
@@ -44,6 +54,8 @@ private:
     QPushButton* m_make;
     QPushButton* m_take;
     QPushButton* m_remove;
+    QCheckBox* m_overlay;
+    std::shared_ptr<std::vector<TrialOutcome>> m_found; ///< of the run that was begun last
     StudyPage* m_study;
 };
 

@@ -29,12 +29,6 @@ QString emptyFile() {
     return path;
 }
 
-json parsed(const ProgramRun& run) {
-    const json value = json::parse(run.out.toStdString(), nullptr, false);
-    REQUIRE_FALSE(value.is_discarded());
-    return value;
-}
-
 bool holdsRule(const json& output, const std::string& rule) {
     for (const json& finding : output.at("findings")) {
         if (finding.at("rule") == rule) {
@@ -42,14 +36,6 @@ bool holdsRule(const json& output, const std::string& rule) {
         }
     }
     return false;
-}
-
-qsizetype longestLine(const QByteArray& text) {
-    qsizetype longest = 0;
-    for (const QString& line : QString::fromUtf8(text).split(QLatin1Char('\n'))) {
-        longest = std::max(longest, line.size());
-    }
-    return longest;
 }
 
 } // namespace
@@ -289,24 +275,6 @@ TEST_CASE("breakdowns are told worst first", "[console][breakdowns]") {
     CHECK(longestLine(text.out) <= 100);
     const ProgramRun rows = run({QStringLiteral("breakdowns"), pumpFile(), QStringLiteral("--csv")});
     CHECK(rows.out.count('\n') == static_cast<qsizetype>(output.at("breakdowns").size()) + 1);
-}
-
-TEST_CASE("ranges of a spread join to the bytes of the whole", "[console][spread]") {
-    const auto rows = [](const char* from, const char* count) {
-        return run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--csv"), QStringLiteral("--from"),
-                    QString::fromLatin1(from), QStringLiteral("--count"), QString::fromLatin1(count)})
-            .out;
-    };
-    const QByteArray whole = rows("0", "4");
-    const QByteArray second = rows("2", "2");
-    CHECK(whole == rows("0", "2") + second.mid(second.indexOf('\n') + 1));
-    const json output = parsed(run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--json"),
-                                    QStringLiteral("--count"), QStringLiteral("3")}));
-    CHECK(output.at("finished") == 3);
-    CHECK(output.at("chatters").at("low") <= output.at("chatters").at("share"));
-    CHECK(
-        run({QStringLiteral("spread"), pumpFile(), QStringLiteral("--count"), QStringLiteral("3")}).status ==
-        0);
 }
 
 TEST_CASE("compare tells what differs, and ends with status 0 only where nothing does",

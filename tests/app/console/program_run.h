@@ -7,6 +7,8 @@
 #include <QProcess>
 #include <QTemporaryDir>
 
+#include <nlohmann/json.hpp>
+
 namespace pumpwright {
 
 /// What one run of the program printed, and how it ended.
@@ -28,6 +30,21 @@ inline ProgramRun run(const QStringList& arguments) {
     REQUIRE(process.waitForFinished(120'000));
     REQUIRE(process.exitStatus() == QProcess::NormalExit);
     return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+}
+
+/// What it printed, which must be JSON.
+inline nlohmann::json parsed(const ProgramRun& run) {
+    const nlohmann::json value = nlohmann::json::parse(run.out.toStdString(), nullptr, false);
+    REQUIRE_FALSE(value.is_discarded());
+    return value;
+}
+
+inline qsizetype longestLine(const QByteArray& text) {
+    qsizetype longest = 0;
+    for (const QString& line : QString::fromUtf8(text).split(QLatin1Char('\n'))) {
+        longest = std::max(longest, line.size());
+    }
+    return longest;
 }
 
 /// A folder with circuit files, gone at the end.

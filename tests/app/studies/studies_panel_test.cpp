@@ -5,12 +5,16 @@
 #include "app/desktop/studies/trials_page.h"
 #include "core/study/breakdowns.h"
 #include "core/study/failed_circuit.h"
+#include "tests/app/support/one_path.h"
 #include "tests/support/catch.h"
 
 #include <QAbstractItemModelTester>
+#include <QCheckBox>
 #include <QElapsedTimer>
 #include <QLabel>
+#include <QProgressBar>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 
@@ -21,7 +25,8 @@ namespace {
 /// The sample with six trials, its drive cut short.
 struct StudiesBench {
     Document document;
-    StudiesPanel panel{document, PriceList{}};
+    OnePath dialogs;
+    StudiesPanel panel{document, PriceList{}, dialogs};
 
     explicit StudiesBench(double duration_s = 5) {
         REQUIRE(document.open(QStringLiteral("samples/six-ideas.pumpwright")));
@@ -48,6 +53,49 @@ TEST_CASE("trials run side by side, with ideas and results in tables", "[studies
     CHECK(study.tables()[0].columns.size() == 10); // results between their name, best and worst
     CHECK(study.tables()[1].rows.size() == 7);     // the circuit as drawn, and six trials
     CHECK(study.findChildren<QTableView*>().size() == 2);
+}
+
+TEST_CASE("trials are laid over the chart while that is asked for", "[studies]") {
+    StudiesBench bench;
+    TrialsPage& page = bench.panel.trials();
+    std::vector<OverlayTrace> traces;
+    QObject::connect(&page, &TrialsPage::tracesShown,
+                     [&](const std::vector<OverlayTrace>& shown) { traces = shown; });
+    page.study().run();
+    bench.finish(page.study());
+    CHECK(traces.empty());
+    page.overlay().setChecked(true);
+    CHECK(traces.size() == 12); // vacuum and pump current of six trials
+    CHECK(traces.front().name.contains(QStringLiteral("of trial 1")));
+    page.overlay().setChecked(false);
+    CHECK(traces.empty());
+}
+
+TEST_CASE("pairs of breakdowns are driven on request", "[studies]") {
+    StudiesBench bench(600);
+    StudyPage& page = bench.panel.breakdowns();
+    bench.panel.pairs().setChecked(true);
+    page.run();
+    auto* cancel = page.findChildren<QPushButton*>().at(1);
+    REQUIRE(QTest::qWaitFor([&] { return page.findChild<QProgressBar*>()->value() > 0; }, 60000));
+    QTest::mouseClick(cancel, Qt::LeftButton);
+    bench.finish(page);
+    REQUIRE(page.tables().size() == 1);
+    REQUIRE_FALSE(page.tables()[0].rows.empty());
+    CHECK(page.tables()[0].rows[0][0].find(" + ") != std::string::npos);
+}
+
+TEST_CASE("a spread shows its first band while it runs", "[studies]") {
+    StudiesBench bench(2);
+    StudyPage& page = bench.panel.spread();
+    page.findChild<QSpinBox*>()->setValue(100000);
+    page.run();
+    REQUIRE(QTest::qWaitFor([&] { return !page.tables().empty(); }, 60000));
+    CHECK(page.isRunning());
+    CHECK(page.tables()[0].title == "Shares");
+    QTest::mouseClick(page.findChildren<QPushButton*>().at(1), Qt::LeftButton);
+    bench.finish(page);
+    CHECK(page.tables().size() == 3);
 }
 
 TEST_CASE("a trial is taken into the circuit in one step that undo takes back", "[studies]") {
@@ -98,7 +146,7 @@ TEST_CASE("a study of a circuit that has changed since says so", "[studies]") {
     StudyPage& page = bench.panel.spread();
     page.run();
     bench.finish(page);
-    REQUIRE(page.tables().size() == 2);
+    REQUIRE(page.tables().size() == 3);
     const auto notes = [&] {
         QStringList shown;
         for (const QLabel* label : page.findChildren<QLabel*>()) {

@@ -30,7 +30,7 @@ std::vector<SpreadCar> carsUntil(const Circuit& circuit, const std::atomic<bool>
     options.count = kCars;
     options.threads = 2;
     options.cancel = &cancel;
-    options.partial = [&](const SpreadCar& car) { cars.push_back(car); };
+    options.partial = [&](const SpreadCar& car, const SpreadTally&) { cars.push_back(car); };
     runSpread(circuit, options);
     return cars;
 }
