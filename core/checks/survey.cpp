@@ -52,9 +52,7 @@ Survey::Survey(const CheckInputs& inputs)
     for (std::size_t i = 0; i < m_loadPaths.size(); ++i) {
         m_pathsOf[m_loadPaths[i].part].push_back(i);
     }
-    const auto neverSwitched = [this](const Branch& branch) {
-        return conducts(branch) && !isOperated(branch);
-    };
+    const auto neverSwitched = [](const Branch& branch) { return conducts(branch) && !isOperated(branch); };
     m_liveNets = netsOnPlus(*this, neverSwitched);
     m_groundedNets = netsOnMinus(*this, neverSwitched);
     for (const std::size_t number : pumpPaths(*this)) {

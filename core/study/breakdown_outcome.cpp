@@ -165,8 +165,8 @@ private:
 
     void compareFuses() {
         for (const auto& [id, part] : m_sound.circuit.parts) {
-            const auto isOpen = [&](const Recording& recording) {
-                const Channel* share = recording.part(id, probe::kOpenShare);
+            const auto isOpen = [&fuse = id](const Recording& recording) {
+                const Channel* share = recording.part(fuse, probe::kOpenShare);
                 return share != nullptr && share->extremes(0, recording.duration_s).highest >= 1;
             };
             if (isOpen(m_drive.recording) && !isOpen(m_sound.drive.recording)) {
