@@ -95,6 +95,9 @@ LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(th
     m_plot->setInteractions({});
     m_plot->setMouseTracking(true);
     m_plot->setNoAntialiasingOnDrag(true);
+    // Lines wider than a pixel, stretch by stretch: joined ones take ten times as long where samples are
+    // dense.
+    m_plot->setPlottingHint(QCP::phFastPolylines, true);
     m_plot->setMinimumSize(60, 60);
     m_plot->addLayer(kCursorLayer, m_plot->layer(QStringLiteral("overlay")), QCustomPlot::limBelow);
     // Moving the cursor repaints this layer alone, not the lines.
