@@ -126,8 +126,8 @@ void addPartBreakdowns(std::vector<Breakdown>& all, const Circuit& circuit) {
     const std::set<End> wired = wiredEnds(circuit);
     for (const auto& [id, part] : circuit.parts) {
         for (const Failure& failure : kindOf(part).failures(part)) {
-            if (std::ranges::any_of(failure.effects, [&](const FailureEffect& effect) {
-                    return changesSomething(effect, id, wired);
+            if (std::ranges::any_of(failure.effects, [&, &failing = id](const FailureEffect& effect) {
+                    return changesSomething(effect, failing, wired);
                 })) {
                 all.push_back({Subject::Part, id.text, failure.id,
                                fmt::format("{}: {}", nameOf(circuit, id), failure.title)});
