@@ -43,6 +43,7 @@ private:
     bool advance(double latest_s);
     bool makeStep(double latest_s);
     bool tryStep(double latest_s);
+    bool skipTooFine();
     bool repeatStep(double to_s);
     bool settle(double within_s);
     bool restart();
