@@ -13,7 +13,7 @@ namespace {
 /// [s] in which the gas is warm again after a fast pump-down; a leak takes longer. Common practice, no
 /// published source.
 constexpr double kCreep_s = 10;
-/// What recorded curves may lie beside the true ones, of the differential.
+/// What recorded curves may lie beside the true ones at least, of the differential.
 constexpr double kRecorded = 0.02;
 
 /// How far the vacuum falls back after a pump has stopped.
@@ -35,7 +35,8 @@ bool pressedIn(const DrivePlan& plan, double from_s, double to_s) {
 Creep worstCreep(const Survey& survey, double duration_s, const SetPoint& setPoint, const Channel& vacuum,
                  const LoadPath& pump) {
     Creep worst;
-    const double differential_Pa = setPoint.opens_Pa - setPoint.closes_Pa;
+    const double beside_Pa =
+        std::max(kRecorded * (setPoint.opens_Pa - setPoint.closes_Pa), vacuum.probe.resolution);
     for (const TimeSpan& run : runningSpans(survey, pump.part, pump.load)) {
         const double to_s = std::min(run.to_s + kCreep_s, duration_s);
         if (pressedIn(survey.circuit().plan, run.to_s, to_s) || to_s <= run.to_s) {
@@ -43,11 +44,10 @@ Creep worstCreep(const Survey& survey, double duration_s, const SetPoint& setPoi
         }
         const Extremes after = vacuum.extremes(run.to_s, to_s);
         const double peak_Pa = vacuum.at(run.to_s);
-        if (peak_Pa < setPoint.opens_Pa - kRecorded * differential_Pa) {
+        if (peak_Pa < setPoint.opens_Pa - beside_Pa) {
             continue; // not this switch stopped the pump
         }
-        const Creep creep{peak_Pa - after.lowest, peak_Pa - setPoint.closes_Pa - kRecorded * differential_Pa,
-                          run.to_s};
+        const Creep creep{peak_Pa - after.lowest, peak_Pa - setPoint.closes_Pa - beside_Pa, run.to_s};
         if (worst.value_Pa == 0 || creep.value_Pa - creep.room_Pa > worst.value_Pa - worst.room_Pa) {
             worst = creep;
         }

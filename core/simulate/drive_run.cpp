@@ -16,8 +16,9 @@ constexpr double kLongestFirstStep_s = 1e-2;
 constexpr double kStood_s = 3e-7;
 constexpr double kSameInstant_s = 1e-10; ///< times closer than this are one
 constexpr double kLongestStep_s = 60;
-constexpr double kSkipped_s = 1e-9; ///< what passes at once where steps get too fine for the clock
-constexpr int kMostSkips = 3;       ///< without a step between them
+constexpr double kSkipped_s = 1e-9;    ///< what passes at once where steps get too fine for the clock
+constexpr int kMostSkips = 3;          ///< without a step between them
+constexpr double kClockIsFine_s = 100; ///< until then the clock tells steps apart that no circuit needs
 constexpr int kMostEventsAtOnce = 200;
 constexpr double kCrowdSpan_s = 1e-3;
 constexpr int kMostEventsInCrowd = 5000;
@@ -172,7 +173,7 @@ bool DriveRun::makeStep(double latest_s) {
 
 bool DriveRun::tryStep(double latest_s) {
     for (int skips = 0; m_stepper.step(latest_s) == RadauStepper::Outcome::TooFine; ++skips) {
-        if (skips == kMostSkips) {
+        if (skips == kMostSkips || m_time_s < kClockIsFine_s) {
             const auto& owner = m_system.ownerOf(m_stepper.culprit());
             return stop(
                 fmt::format("the step would have to be shorter than time can be told apart, because of {}",
