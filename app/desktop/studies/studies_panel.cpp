@@ -11,6 +11,7 @@
 #include <QCheckBox>
 #include <QElapsedTimer>
 #include <QHBoxLayout>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -30,6 +31,15 @@ StudyRun::Study breakdownsStudy(const Circuit& circuit, bool pairs) {
         breakdownOptions.pairs = pairs;
         return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions))};
     };
+}
+
+/// A page that asks for more room than there is must not make the window larger.
+QScrollArea* scrolled(QWidget* page) {
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidget(page);
+    return area;
 }
 
 /// Shows twice a second what the cars have come to so far.
@@ -60,11 +70,11 @@ StudiesPanel::StudiesPanel(Document& document, const PriceList& prices, Dialogs&
       m_fit(new FitPage(document, dialogs, this)) {
     m_pages->setDocumentMode(true);
     m_pages->setAccessibleName(tr("Kinds of study"));
-    m_pages->addTab(m_trials, tr("Trials"));
-    m_pages->addTab(m_sweep, tr("Sweep"));
-    m_pages->addTab(m_breakdowns, tr("Breakdowns"));
-    m_pages->addTab(m_spread, tr("Spread"));
-    m_pages->addTab(m_fit, tr("Bench log"));
+    m_pages->addTab(scrolled(m_trials), tr("Trials"));
+    m_pages->addTab(scrolled(m_sweep), tr("Sweep"));
+    m_pages->addTab(scrolled(m_breakdowns), tr("Breakdowns"));
+    m_pages->addTab(scrolled(m_spread), tr("Spread"));
+    m_pages->addTab(scrolled(m_fit), tr("Bench log"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_pages);

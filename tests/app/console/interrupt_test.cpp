@@ -1,6 +1,7 @@
 #include "tests/app/console/program_run.h"
 
 #include <QElapsedTimer>
+#include <QFile>
 #include <QThread>
 
 #include <csignal>
@@ -8,6 +9,25 @@
 using namespace pumpwright;
 
 namespace {
+
+/// Waits until the program has taken the interrupt over, as its line of caught signals in /proc tells.
+bool catchesInterrupts(qint64 process) {
+    constexpr qulonglong kInterrupt = 1ULL << (SIGINT - 1);
+    QElapsedTimer clock;
+    for (clock.start(); clock.elapsed() < 20'000; QThread::msleep(20)) {
+        QFile status(QStringLiteral("/proc/%1/status").arg(process));
+        if (!status.open(QIODevice::ReadOnly)) {
+            return false;
+        }
+        const QByteArray text = status.readAll();
+        const qsizetype at = text.indexOf("SigCgt:") + 7;
+        if ((text.mid(at, text.indexOf('\n', at) - at).trimmed().toULongLong(nullptr, 16) & kInterrupt) !=
+            0) {
+            return true;
+        }
+    }
+    return false;
+}
 
 /// Starts a study of many drives, interrupts it, and tells how it ended and how long that took.
 struct Interrupted {
@@ -18,7 +38,8 @@ struct Interrupted {
         QProcess process;
         process.start(QStringLiteral(PUMPWRIGHT_PROGRAM), arguments);
         REQUIRE(process.waitForStarted(10'000));
-        QThread::msleep(1500); // it reads the file and is driving by now
+        REQUIRE(catchesInterrupts(process.processId()));
+        QThread::msleep(500); // it is driving by now
         QElapsedTimer clock;
         clock.start();
         REQUIRE(::kill(static_cast<pid_t>(process.processId()), SIGINT) == 0);
