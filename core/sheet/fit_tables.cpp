@@ -51,6 +51,15 @@ std::vector<SheetTable> fitTables(const FitResult& result) {
 
 std::vector<std::string> fitWarnings(const FitResult& result) {
     std::vector<std::string> warnings;
+    for (const TraceMatch& match : result.traces) {
+        if (match.isMissed()) {
+            warnings.push_back(fmt::format("The simulation does not meet {}: {} are left between them. Do "
+                                           "not trust these values, whatever "
+                                           "their errors: log a stretch in which nothing switches, start "
+                                           "from nearer values, or fit others.",
+                                           match.name, formatQuantity(match.after, match.kind)));
+        }
+    }
     for (const Tangle& tangle : result.tangles) {
         warnings.push_back(fmt::format("The log cannot tell {} and {} apart: one makes up for the other "
                                        "(correlation {:+.3f}). Fit one of "

@@ -239,7 +239,8 @@ private:
         for (std::size_t i = 0; gapsBefore && gapsAfter && i < m_log.traces.size(); ++i) {
             const LogTrace& trace = m_log.traces[i];
             result.traces.push_back({trace.name, trace.kind, trace.values.size(),
-                                     rootMeanSquare((*gapsBefore)[i]), rootMeanSquare((*gapsAfter)[i])});
+                                     rootMeanSquare((*gapsBefore)[i]), rootMeanSquare((*gapsAfter)[i]),
+                                     spreadOf(trace.values)});
         }
     }
 

@@ -20,6 +20,10 @@ struct FittedValue {
     bool isAtLimit = false;              ///< of the range that the value may have
 };
 
+/// A trace that is left further from the simulation than this share of its spread is not met. Common
+/// practice, no published source.
+inline constexpr double kMissedShare = 0.1;
+
 /// How well one trace of the log is met: root of the mean square of what is between it and the simulation.
 struct TraceMatch {
     std::string name;
@@ -27,6 +31,10 @@ struct TraceMatch {
     std::size_t readings = 0;
     double before = 0; ///< [SI]
     double after = 0;
+    double spread = 0; ///< [SI] standard deviation of the readings themselves
+
+    /// The simulation does not do what the log shows: the values say nothing, however small their errors.
+    bool isMissed() const { return after > kMissedShare * spread; }
 };
 
 /// Two values that the log cannot tell apart: one makes up for the other.

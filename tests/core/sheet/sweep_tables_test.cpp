@@ -89,4 +89,8 @@ TEST_CASE("a fit's table holds errors, and warnings are plain words", "[sheet][f
         std::string::npos);
     CHECK(warnings[1].find("says nothing about A1 Boost ratio") != std::string::npos);
     CHECK(warnings[2].find("at the limit") != std::string::npos);
+    result.traces = {{"A1:vacuum", QuantityKind::GaugeVacuum, 300, 10e3, 999, 10e3}};
+    CHECK(fitWarnings(result).size() == 3);
+    result.traces[0].after = 1001;
+    CHECK(fitWarnings(result).front().find("does not meet A1:vacuum") != std::string::npos);
 }

@@ -101,6 +101,8 @@ TEST_CASE("pump speed, ultimate vacuum and battery come back from a noisy pump-d
     CHECK_THAT(result.traces[0].after, WithinRel(kVacuumNoise_Pa, 0.2));
     CHECK_THAT(result.traces[1].after, WithinRel(kCurrentNoise_A, 0.3));
     CHECK(result.traces[0].before > 5 * result.traces[0].after);
+    CHECK_FALSE(result.traces[0].isMissed());
+    CHECK_FALSE(result.traces[1].isMissed());
     Circuit taken = pumpDown();
     const Edit back = applyEdit(taken, fitEdit(taken, result));
     CHECK(valueOf(taken, what[1]) == result.values[1].value);
@@ -165,6 +167,18 @@ TEST_CASE("a log that lies outside the drive is useless, and the fit says why", 
     log.traces[0].times_s = {4, 5};
     log.traces[0].key.name = "steam";
     CHECK(runFit(circuit, log, what).status == FitResult::Status::Useless);
+}
+
+TEST_CASE("a log that no values meet is said to be missed", "[study][fit]") {
+    const Circuit circuit = bleedDown();
+    LogTrace trace{{Subject::Port, "A1", "vacuum"}, "A1:vacuum", QuantityKind::GaugeVacuum, {}, {}};
+    for (int i = 0; i < 50; ++i) { // up and down, as no leak does
+        trace.times_s.push_back(5.0 * i);
+        trace.values.push_back(i % 2 == 0 ? 20e3 : 60e3);
+    }
+    const FitResult result = runFit(circuit, BenchLog{{trace}}, named(circuit, {"A1.leakHole_m"}));
+    REQUIRE(result.traces.size() == 1);
+    CHECK(result.traces[0].isMissed());
 }
 
 TEST_CASE("a fit that is cancelled says so", "[study][fit]") {
