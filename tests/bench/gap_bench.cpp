@@ -4,6 +4,7 @@
 
 #include "app/desktop/circuit/circuit_view.h"
 #include "app/desktop/data_files.h"
+#include "app/desktop/dialogs.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/studies/studies_panel.h"

@@ -95,8 +95,8 @@ void printAgainstHand(const char* what, VanByHand hand) {
 
 int main() {
     fmt::print("A press each minute, length of the drive (goal: exponent 1.05 or less)\n");
-    const double length = fit("s", {60, 600, 3600, 14400, 86400},
-                              [](double size) { return van(size, pressesEvery(60, size)); });
+    const double length =
+        fit("s", {60, 600, 3600, 14400}, [](double size) { return van(size, pressesEvery(60, size)); });
     fmt::print("  exponent {:.2f}\n", length);
     fmt::print("Ten minutes, number of presses\n");
     const double events =
