@@ -34,12 +34,13 @@ StudyRun::Study breakdownsStudy(const Circuit& circuit, bool pairs) {
 }
 
 /// A page that asks for more room than there is must not make the window larger.
-QScrollArea* scrolled(QWidget* page) {
+void addScrolled(QTabWidget& pages, QWidget* page, const QString& name) {
     auto* area = new QScrollArea;
+    area->setAccessibleName(name);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setWidget(page);
-    return area;
+    pages.addTab(area, name);
 }
 
 /// Shows twice a second what the cars have come to so far.
@@ -70,11 +71,11 @@ StudiesPanel::StudiesPanel(Document& document, const PriceList& prices, Dialogs&
       m_fit(new FitPage(document, dialogs, this)) {
     m_pages->setDocumentMode(true);
     m_pages->setAccessibleName(tr("Kinds of study"));
-    m_pages->addTab(scrolled(m_trials), tr("Trials"));
-    m_pages->addTab(scrolled(m_sweep), tr("Sweep"));
-    m_pages->addTab(scrolled(m_breakdowns), tr("Breakdowns"));
-    m_pages->addTab(scrolled(m_spread), tr("Spread"));
-    m_pages->addTab(scrolled(m_fit), tr("Bench log"));
+    addScrolled(*m_pages, m_trials, tr("Trials"));
+    addScrolled(*m_pages, m_sweep, tr("Sweep"));
+    addScrolled(*m_pages, m_breakdowns, tr("Breakdowns"));
+    addScrolled(*m_pages, m_spread, tr("Spread"));
+    addScrolled(*m_pages, m_fit, tr("Bench log"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_pages);
