@@ -35,7 +35,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, Analysis&
                              const Preferences& preferences, QWidget* parent)
     : QWidget(parent), m_document(document), m_selection(selection), m_analysis(analysis),
       m_preferences(preferences), m_model(new FindingsModel(this)), m_summary(new QLabel(this)),
-      m_list(new QListView(this)), m_details(new FindingDetails(this)) {
+      m_list(new QListView(this)), m_detailsArea(new QScrollArea(this)), m_details(new FindingDetails(this)) {
     build();
     connect(&analysis, &Analysis::findingsChanged, this, &FindingsPanel::takeFindings);
     connect(&analysis, &Analysis::runningChanged, this, [this](bool running) {
@@ -67,16 +67,15 @@ void FindingsPanel::build() {
     m_list->setAccessibleName(tr("Findings"));
     m_list->setUniformItemSizes(true);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setAccessibleName(tr("Details of the finding"));
-    scroll->setWidget(m_details);
+    m_detailsArea->setWidgetResizable(true);
+    m_detailsArea->setFrameShape(QFrame::NoFrame);
+    m_detailsArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_detailsArea->setAccessibleName(tr("Details of the finding"));
+    m_detailsArea->setWidget(m_details);
     auto* splitter = new QSplitter(Qt::Vertical, this);
     splitter->setAccessibleName(tr("Findings and details"));
     splitter->addWidget(m_list);
-    splitter->addWidget(scroll);
+    splitter->addWidget(m_detailsArea);
     splitter->setStretchFactor(0, 1);
     splitter->setStretchFactor(1, 1);
     splitter->setChildrenCollapsible(false);
@@ -116,6 +115,7 @@ void FindingsPanel::takeFindings() {
 
 void FindingsPanel::showCurrent() {
     m_details->showFinding(current(), m_preferences.units());
+    m_detailsArea->setVisible(current() != nullptr); // the list takes the room meanwhile
 }
 
 const Finding* FindingsPanel::current() const {

@@ -6,6 +6,7 @@
 
 class QLabel;
 class QListView;
+class QScrollArea;
 
 namespace pumpwright {
 
@@ -48,6 +49,7 @@ private:
     FindingsModel* m_model;
     QLabel* m_summary;
     QListView* m_list;
+    QScrollArea* m_detailsArea; ///< hidden while no finding is chosen
     FindingDetails* m_details;
 };
 
