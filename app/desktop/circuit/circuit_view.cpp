@@ -74,7 +74,7 @@ double CircuitView::zoom() const {
 }
 
 void CircuitView::place(const Part& prototype) {
-    d->switchTo(placeTool(*d, prototype));
+    d->place(prototype);
     setFocus();
 }
 

@@ -165,7 +165,7 @@ void CircuitView::dragEnterEvent(QDragEnterEvent* event) {
                                       ? d->m_catalogue.find(droppedId(*event->mimeData()))
                                       : nullptr;
     if (entry) {
-        d->switchTo(placeTool(*d, partFromCatalogue(*entry, {}, {})));
+        d->place(partFromCatalogue(*entry, {}, {}));
         d->forgetRetired();
         event->acceptProposedAction();
     } else {

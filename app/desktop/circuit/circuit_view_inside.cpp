@@ -45,15 +45,25 @@ void CircuitView::Private::switchTo(std::unique_ptr<Tool> next) {
     Q_EMIT m_view.activityChanged(m_tool->activity());
 }
 
+/// A price of the catalogue; 0, not entered, where the circuit is in another currency.
+double CircuitView::Private::priceHere(double price) const {
+    return m_document.circuit().currency == m_catalogue.currency ? price : 0;
+}
+
+void CircuitView::Private::place(Part prototype) {
+    prototype.price = priceHere(prototype.price);
+    switchTo(placeTool(*this, prototype));
+}
+
 Wire CircuitView::Private::newWire() const {
     Wire wire = m_newWire;
-    wire.price_perMetre = m_catalogue.wirePrice_perMetrePerSquareMillimetre * wire.area_m2 * 1e6;
+    wire.price_perMetre = priceHere(m_catalogue.wirePrice_perMetrePerSquareMillimetre * wire.area_m2 * 1e6);
     return wire;
 }
 
 Hose CircuitView::Private::newHose() const {
     Hose hose;
-    hose.price_perMetre = m_catalogue.hosePrice_perMetre;
+    hose.price_perMetre = priceHere(m_catalogue.hosePrice_perMetre);
     return hose;
 }
 

@@ -22,6 +22,7 @@ public:
     CircuitScene& scene() override { return m_scene; }
     void setHint(const QString& text) override;
     void switchTo(std::unique_ptr<Tool> next) override;
+    void place(Part prototype);
     Wire newWire() const override;
     Hose newHose() const override;
     void setCursorShape(Qt::CursorShape shape) override;
@@ -48,6 +49,7 @@ public:
     void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
     QString nudgeKey();
     GridPoint pasteOffset(const Circuit& fragment) const;
+    double priceHere(double price) const;
 
     CircuitView& m_view;
     Document& m_document;

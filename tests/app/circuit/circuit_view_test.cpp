@@ -147,6 +147,25 @@ TEST_CASE("an entry dropped from the Parts drawer is placed where it is dropped"
     CHECK(canvas.view.activity() == CanvasActivity::Select);
 }
 
+TEST_CASE("a price of the catalogue goes into a circuit of the same currency only", "[canvas]") {
+    Catalogue catalogue;
+    catalogue.currency = "EUR";
+    Part priced = prototype("fuse");
+    priced.price = 4.5;
+    for (const auto& [currency, price] : {std::pair<std::string, double>{"EUR", 4.5}, {"GBP", 0}}) {
+        CAPTURE(currency);
+        Circuit circuit = fuseAndRelay();
+        circuit.currency = currency;
+        Canvas canvas(circuit);
+        canvas.view.setCatalogue(catalogue);
+        canvas.view.place(priced);
+        canvas.click(3, 8);
+        REQUIRE(canvas.selection.objects().parts.size() == 1);
+        const PartId placed = *canvas.selection.objects().parts.begin();
+        CHECK(canvas.document.circuit().parts.at(placed).price == price);
+    }
+}
+
 TEST_CASE("an unknown entry is not taken, and one that leaves again changes nothing", "[canvas]") {
     Canvas canvas;
     Catalogue catalogue;
