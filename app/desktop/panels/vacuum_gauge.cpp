@@ -85,8 +85,19 @@ void VacuumGauge::setUnits(const ShownUnits& units) {
 }
 
 QString VacuumGauge::readout() const {
-    return m_vacuum_Pa ? quantityTextInBothUnits(*m_vacuum_Pa, QuantityKind::GaugeVacuum, m_units)
+    return m_vacuum_Pa ? QStringLiteral("%1 (%2)").arg(readIn(m_units.vacuum), readIn(m_units.secondVacuum))
                        : QStringLiteral("–");
+}
+
+/// In tenths of the unit: a needle that moves shows no more.
+QString VacuumGauge::readIn(std::string_view unit) const {
+    const auto units = displayUnits(QuantityKind::GaugeVacuum);
+    const auto one = std::ranges::find(units, unit, &DisplayUnit::symbol);
+    if (!m_vacuum_Pa || one == units.end()) {
+        return QStringLiteral("– ") + shown(unit);
+    }
+    const double tenths = std::round(10 * *m_vacuum_Pa / one->factor);
+    return QStringLiteral("%1 %2").arg(QString::number(tenths == 0 ? 0 : tenths / 10, 'f', 1), shown(unit));
 }
 
 QSize VacuumGauge::sizeHint() const {
@@ -152,10 +163,6 @@ void VacuumGauge::drawNeedle(QPainter& painter, double radius) const {
 
 /// In the gap of the scales.
 void VacuumGauge::drawReadout(QPainter& painter, double radius) const {
-    const auto text = [&](std::string_view unit) {
-        return m_vacuum_Pa ? shown(formatQuantity(*m_vacuum_Pa, QuantityKind::GaugeVacuum, unit))
-                           : QStringLiteral("– ") + shown(unit);
-    };
     const double line = fontMetrics().height();
     const auto lineAt = [&](double y, const QString& words) {
         painter.drawText(QRectF(-radius, y, 2 * radius, line), Qt::AlignCenter, words);
@@ -164,9 +171,9 @@ void VacuumGauge::drawReadout(QPainter& painter, double radius) const {
     QFont bold = font();
     bold.setBold(true);
     painter.setFont(bold);
-    lineAt(0.42 * radius, text(m_units.vacuum));
+    lineAt(0.42 * radius, readIn(m_units.vacuum));
     painter.setFont(font());
-    lineAt(0.42 * radius + line, text(m_units.secondVacuum));
+    lineAt(0.42 * radius + line, readIn(m_units.secondVacuum));
 }
 
 } // namespace pumpwright

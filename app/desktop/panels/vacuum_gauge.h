@@ -22,7 +22,7 @@ public:
     /// Which unit is read out first.
     void setUnits(const ShownUnits& units);
 
-    /// "62 kPa (18.31 inHg)", as it is read out; a dash for nothing.
+    /// "62.0 kPa (18.3 inHg)", as it is read out; a dash for nothing.
     QString readout() const;
 
     QSize sizeHint() const override;
@@ -32,6 +32,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    QString readIn(std::string_view unit) const;
     void drawScales(QPainter& painter, double radius) const;
     void drawMarks(QPainter& painter, double radius) const;
     void drawNeedle(QPainter& painter, double radius) const;

@@ -96,13 +96,13 @@ TEST_CASE("the gauge reads the booster's vacuum in both units", "[window][gauge]
     VacuumGauge gauge;
     CHECK(gauge.readout() == QStringLiteral("–"));
     gauge.showVacuum(62'030);
-    CHECK(gauge.readout() == QStringLiteral("62 kPa (18.31 inHg)"));
+    CHECK(gauge.readout() == QStringLiteral("62.0 kPa (18.3 inHg)"));
     CHECK(gauge.accessibleDescription() == gauge.readout());
     ShownUnits units;
     units.vacuum = "inHg";
     units.secondVacuum = "kPa";
     gauge.setUnits(units);
-    CHECK(gauge.readout() == QStringLiteral("18.31 inHg (62 kPa)"));
+    CHECK(gauge.readout() == QStringLiteral("18.3 inHg (62.0 kPa)"));
 }
 
 TEST_CASE("what is preferred counts at once and in the next window", "[window][preferences]") {
