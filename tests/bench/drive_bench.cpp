@@ -4,36 +4,13 @@
 #include "core/checks/rule.h"
 #include "core/files/circuit_file.h"
 #include "core/simulate/drive.h"
+#include "tests/bench/measures.h"
 
 #include <fmt/core.h>
-#include <sys/resource.h>
-
-#include <algorithm>
-#include <chrono>
-#include <functional>
 
 using namespace pumpwright;
 
 namespace {
-
-/// Best of a few, in milliseconds.
-double milliseconds(int repeats, const std::function<void()>& work) {
-    double best = 1e300;
-    for (int i = 0; i < repeats; ++i) {
-        const auto begin = std::chrono::steady_clock::now();
-        work();
-        best = std::min(
-            best,
-            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count());
-    }
-    return best;
-}
-
-double peakMebibytes() {
-    rusage usage{};
-    getrusage(RUSAGE_SELF, &usage);
-    return static_cast<double>(usage.ru_maxrss) / 1024;
-}
 
 void benchFile(const char* path) {
     const auto circuit = readCircuit(path);

@@ -3,14 +3,12 @@
 // within one run.
 
 #include "core/simulate/drive.h"
+#include "tests/bench/measures.h"
 #include "tests/support/van_by_hand.h"
 #include "tests/support/van_circuit.h"
 
 #include <fmt/core.h>
-#include <sys/resource.h>
 
-#include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <functional>
 #include <vector>
@@ -19,18 +17,6 @@ using namespace pumpwright;
 using namespace pumpwright::test;
 
 namespace {
-
-double milliseconds(int repeats, const std::function<void()>& work) {
-    double best = 1e300;
-    for (int i = 0; i < repeats; ++i) {
-        const auto begin = std::chrono::steady_clock::now();
-        work();
-        best = std::min(
-            best,
-            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count());
-    }
-    return best;
-}
 
 std::vector<Press> pressesEvery(double period_s, double duration_s) {
     std::vector<Press> presses;
@@ -79,6 +65,9 @@ double fit(const char* what, const std::vector<double>& sizes,
         fmt::print("  {:8.0f} {}  {:10.1f} ms, {} steps, {} events, {:.1f} MiB recorded\n", size, what,
                    costs.back(), drive.statistics.steps, drive.statistics.events,
                    static_cast<double>(drive.recording.bytes()) / (1 << 20));
+        if (drive.status != DriveStatus::Finished) {
+            fmt::print("  {}\n", drive.message);
+        }
     }
     return exponent(sizes, costs);
 }
@@ -111,9 +100,6 @@ int main() {
     hand = {};
     hand.duration_s = 60;
     printAgainstHand("a chattering minute", hand);
-    rusage usage{};
-    getrusage(RUSAGE_SELF, &usage);
-    fmt::print("Peak memory of all that {:.0f} MiB (goal 200)\n",
-               static_cast<double>(usage.ru_maxrss) / 1024);
+    fmt::print("Peak memory of all that {:.0f} MiB (goal 200)\n", peakMebibytes());
     return 0;
 }

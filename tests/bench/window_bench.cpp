@@ -7,6 +7,7 @@
 #include "app/desktop/main_window.h"
 #include "app/desktop/preferences.h"
 #include "core/circuit/edit.h"
+#include "tests/bench/measures.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -15,7 +16,6 @@
 #include <QTest>
 
 #include <fmt/core.h>
-#include <sys/resource.h>
 
 #include <algorithm>
 #include <vector>
@@ -32,12 +32,6 @@ struct Times {
     double editToDrive_ms = 0;
     double peak_MiB = 0;
 };
-
-double peakMebibytes() {
-    rusage usage{};
-    getrusage(RUSAGE_SELF, &usage);
-    return static_cast<double>(usage.ru_maxrss) / 1024;
-}
 
 double milliseconds(const QElapsedTimer& clock) {
     return static_cast<double>(clock.nsecsElapsed()) / 1e6;

@@ -1,7 +1,8 @@
 #include "tests/support/cvode_peer.h"
 
+#include "tests/support/sundials_vector.h"
+
 #include <cvode/cvode.h>
-#include <nvector/nvector_serial.h>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunmatrix/sunmatrix_dense.h>
 
@@ -22,12 +23,6 @@ struct CvodePeer::Solver {
 };
 
 namespace {
-
-N_Vector vectorOf(const std::vector<double>& values, SUNContext context) {
-    N_Vector vector = N_VNew_Serial(static_cast<sunindextype>(values.size()), context);
-    std::copy(values.begin(), values.end(), N_VGetArrayPointer(vector));
-    return vector;
-}
 
 template <class S>
 int right(realtype t, N_Vector y, N_Vector rates, void* user) {

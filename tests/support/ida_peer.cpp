@@ -1,7 +1,8 @@
 #include "tests/support/ida_peer.h"
 
+#include "tests/support/sundials_vector.h"
+
 #include <ida/ida.h>
-#include <nvector/nvector_serial.h>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunmatrix/sunmatrix_dense.h>
 
@@ -26,12 +27,6 @@ struct IdaPeer::Solver {
 };
 
 namespace {
-
-N_Vector vectorOf(const std::vector<double>& values, SUNContext context) {
-    N_Vector vector = N_VNew_Serial(static_cast<sunindextype>(values.size()), context);
-    std::copy(values.begin(), values.end(), N_VGetArrayPointer(vector));
-    return vector;
-}
 
 template <class S>
 int residual(realtype t, N_Vector y, N_Vector rates, N_Vector result, void* user) {

@@ -1,5 +1,6 @@
 #include "app/desktop/chart/chart_palette.h"
 
+#include <qcustomplot.h>
 #include <QPalette>
 
 #include <array>
@@ -72,6 +73,17 @@ std::vector<QPen> lanePens(const ChartLane& lane, const ChartPalette& palette) {
 
 QPen levelPen(const ChartPalette& palette) {
     return QPen(palette.level, 1.2, Qt::DashDotLine);
+}
+
+void colourAxis(QCPAxis& axis, const ChartPalette& palette) {
+    const QPen pen(palette.text, 1);
+    axis.setBasePen(pen);
+    axis.setTickPen(pen);
+    axis.setSubTicks(false);
+    axis.setTickLabelColor(palette.text);
+    axis.setLabelColor(palette.text);
+    axis.grid()->setPen(QPen(palette.grid, 1, Qt::DotLine));
+    axis.grid()->setZeroLinePen(QPen(palette.grid, 1));
 }
 
 } // namespace pumpwright

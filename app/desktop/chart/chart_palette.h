@@ -4,6 +4,7 @@
 
 #include <QPen>
 
+class QCPAxis;
 class QPalette;
 
 namespace pumpwright {
@@ -27,5 +28,6 @@ struct ChartPalette {
 std::vector<QPen> lanePens(const ChartLane& lane, const ChartPalette& palette);
 /// The pen of a set point.
 QPen levelPen(const ChartPalette& palette);
+void colourAxis(QCPAxis& axis, const ChartPalette& palette);
 
 } // namespace pumpwright

@@ -74,17 +74,6 @@ QCPRange valueRange(const ChartLane& lane, const DisplayUnit& unit) {
     return {low < 0 ? low - 0.08 * height : low, high + 0.22 * height};
 }
 
-void colourAxis(QCPAxis& axis, const ChartPalette& palette) {
-    const QPen pen(palette.text, 1);
-    axis.setBasePen(pen);
-    axis.setTickPen(pen);
-    axis.setSubTicks(false);
-    axis.setTickLabelColor(palette.text);
-    axis.setLabelColor(palette.text);
-    axis.grid()->setPen(QPen(palette.grid, 1, Qt::DotLine));
-    axis.grid()->setZeroLinePen(QPen(palette.grid, 1));
-}
-
 } // namespace
 
 LanePlot::LanePlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(this)) {

@@ -27,16 +27,6 @@ QString axisText(std::string_view label, QuantityKind kind) {
     return unit.empty() ? shown(label) : QStringLiteral("%1 / %2").arg(shown(label), shown(unit));
 }
 
-void colour(QCPAxis& axis, const ChartPalette& palette) {
-    axis.setBasePen(QPen(palette.text, 1));
-    axis.setTickPen(QPen(palette.text, 1));
-    axis.setSubTicks(false);
-    axis.setTickLabelColor(palette.text);
-    axis.setLabelColor(palette.text);
-    axis.grid()->setPen(QPen(palette.grid, 1, Qt::DotLine));
-    axis.grid()->setZeroLinePen(QPen(palette.grid, 1));
-}
-
 } // namespace
 
 SweepPlot::SweepPlot(QWidget* parent) : QWidget(parent), m_plot(new QCustomPlot(this)) {
@@ -73,7 +63,7 @@ void SweepPlot::redraw() {
     const ChartPalette colours(palette());
     m_plot->setBackground(QBrush(colours.ground));
     for (QCPAxis* axis : {m_plot->xAxis, m_plot->yAxis}) {
-        colour(*axis, colours);
+        colourAxis(*axis, colours);
         axis->setVisible(m_measure != nullptr);
     }
     if (m_measure == nullptr || m_study.points.empty()) {
@@ -198,7 +188,7 @@ void SweepPlot::addMap() {
     }
     auto* scale = new QCPColorScale(m_plot);
     m_plot->plotLayout()->addElement(0, 1, scale);
-    colour(*scale->axis(), ChartPalette(palette()));
+    colourAxis(*scale->axis(), ChartPalette(palette()));
     scale->axis()->setLabel(axisText(m_measure->label, m_measure->kind));
     map->setColorScale(scale);
     map->setGradient(QCPColorGradient::gpGrayscale);

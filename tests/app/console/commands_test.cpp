@@ -1,5 +1,4 @@
-#include "tests/app/console/program_run.h"
-#include "tests/app/sheet/pump_circuit.h"
+#include "tests/app/console/circuit_files.h"
 
 #include <QDir>
 #include <QFile>
@@ -11,23 +10,6 @@ using namespace pumpwright;
 using nlohmann::json;
 
 namespace {
-
-const CircuitFolder& folder() {
-    static const CircuitFolder one;
-    return one;
-}
-
-/// The relay's coil has no suppression, which a rule reports.
-QString pumpFile() {
-    static const QString path = folder().with(QStringLiteral("pump.pumpwright"), pumpCircuit());
-    return path;
-}
-
-/// Nothing in it, so nothing to find.
-QString emptyFile() {
-    static const QString path = folder().with(QStringLiteral("empty.pumpwright"), Circuit{});
-    return path;
-}
 
 bool holdsRule(const json& output, const std::string& rule) {
     for (const json& finding : output.at("findings")) {

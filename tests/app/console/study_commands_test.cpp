@@ -1,5 +1,4 @@
-#include "tests/app/console/program_run.h"
-#include "tests/app/sheet/pump_circuit.h"
+#include "tests/app/console/circuit_files.h"
 
 #include <QFile>
 
@@ -7,22 +6,6 @@ using namespace pumpwright;
 using nlohmann::json;
 
 namespace {
-
-const CircuitFolder& folder() {
-    static const CircuitFolder one;
-    return one;
-}
-
-QString pumpFile() {
-    static const QString path = folder().with(QStringLiteral("pump.pumpwright"), pumpCircuit());
-    return path;
-}
-
-/// Of no car.
-QString emptyFile() {
-    static const QString path = folder().with(QStringLiteral("empty.pumpwright"), Circuit{});
-    return path;
-}
 
 /// The times of a table and one of its columns: a gauge does not see the rest.
 QByteArray onlyColumn(const QByteArray& table, const QByteArray& name) {
