@@ -69,7 +69,7 @@ void Document::makeTrialOfLast(int steps) {
 
 void Document::takeTrial(const std::string& id) {
     const Trial& trial = m_circuit.trials.at(id);
-    apply({fmt::format("Take the trial: {}", trial.name), trial.edit.changes});
+    apply({tr("Take the trial: %1").arg(shown(trial.name)).toStdString(), trial.edit.changes});
 }
 
 } // namespace pumpwright

@@ -65,17 +65,17 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return QStringLiteral("%1: %2. %3")
-            .arg(shown(signalWordName(found->word)), shown(found->title), shown(found->what));
+            .arg(shown(signalWordName(found->word)), translatedWords(found->title), translated(found->what));
     case Qt::ToolTipRole:
-        return shown(found->what).toHtmlEscaped();
+        return translated(found->what).toHtmlEscaped();
     case SignalWordRole:
         return static_cast<int>(found->word);
     case WaivedRole:
         return found->waiver.has_value();
     case TitleRole:
-        return shown(found->title);
+        return translatedWords(found->title);
     case WhatRole:
-        return shown(found->what);
+        return translated(found->what);
     default:
         return {};
     }

@@ -20,7 +20,7 @@ PlanMaker::PlanMaker(Document& document, Dialogs& dialogs, QWidget* parent)
       m_seed(new QSpinBox(this)), m_make(new QPushButton(tr("Make"), this)),
       m_trace(new QPushButton(tr("From a speed trace…"), this)) {
     for (const DriveSort& sort : driveSorts()) {
-        m_sorts->addItem(shown(sort.label), editable(sort.id));
+        m_sorts->addItem(translatedWords(sort.label), editable(sort.id));
     }
     m_sorts->setAccessibleName(tr("Sort of drive"));
     m_seed->setRange(1, 999999);
