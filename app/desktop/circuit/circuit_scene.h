@@ -34,6 +34,7 @@ public:
     /// What is shown: the document's circuit or a preview.
     const Circuit& circuit() const;
     const CircuitLayout& layout() const { return m_layout; }
+    const LiveState& live() const { return m_live; }
 
     /// Shows the circuit as it would be after the edit, until endPreview() or the document changes.
     void preview(const Edit& edit);
