@@ -137,6 +137,11 @@ void CircuitScene::readLiveState() {
                  : restState(m_document.circuit());
 }
 
+void CircuitScene::showLive(LiveState live) {
+    m_live = std::move(live);
+    syncAll();
+}
+
 void CircuitScene::readFindings() {
     m_partMarks.clear();
     m_wireMarks.clear();
