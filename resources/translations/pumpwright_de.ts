@@ -395,6 +395,37 @@
     </message>
 </context>
     <context>
+        <name>pumpwright::AccessibleObject</name>
+        <message>
+            <source>Select</source>
+            <translation>Auswählen</translation>
+        </message>
+        <message>
+            <source>Open the Nameplate</source>
+            <translation>Typenschild öffnen</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Löschen</translation>
+        </message>
+        <message>
+            <source>Selects what the finding is about and brings it into view</source>
+            <translation>Wählt aus, worum es im Befund geht, und bringt es ins Bild</translation>
+        </message>
+        <message>
+            <source>Selects it and brings it into view</source>
+            <translation>Wählt es aus und bringt es ins Bild</translation>
+        </message>
+        <message>
+            <source>Shows its values, to be changed</source>
+            <translation>Zeigt seine Werte, um sie zu ändern</translation>
+        </message>
+        <message>
+            <source>Takes it out of the circuit; undo brings it back</source>
+            <translation>Nimmt es aus der Schaltung; Rückgängig bringt es wieder</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::BandTool</name>
         <message>
             <source>Release to select what lies inside; with Shift it is added.</source>
@@ -2189,6 +2220,81 @@ Nachher: %2</translation>
         <message>
             <source>PDF (*.pdf)</source>
             <translation>PDF (*.pdf)</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::Spoken</name>
+        <message>
+            <source>contact closed</source>
+            <translation>Kontakt geschlossen</translation>
+        </message>
+        <message>
+            <source>contact open</source>
+            <translation>Kontakt offen</translation>
+        </message>
+        <message>
+            <source>contact %1 closed</source>
+            <translation>Kontakt %1 geschlossen</translation>
+        </message>
+        <message>
+            <source>contact %1 open</source>
+            <translation>Kontakt %1 offen</translation>
+        </message>
+        <message>
+            <source>coil energised</source>
+            <translation>Spule erregt</translation>
+        </message>
+        <message>
+            <source>coil not energised</source>
+            <translation>Spule nicht erregt</translation>
+        </message>
+        <message>
+            <source>runs</source>
+            <translation>läuft</translation>
+        </message>
+        <message>
+            <source>stands still</source>
+            <translation>steht</translation>
+        </message>
+        <message>
+            <source>lit</source>
+            <translation>leuchtet</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <translation>dunkel</translation>
+        </message>
+        <message>
+            <source>on</source>
+            <translation>ein</translation>
+        </message>
+        <message>
+            <source>Wire %1, from %2 to %3</source>
+            <translation>Leitung %1, von %2 nach %3</translation>
+        </message>
+        <message>
+            <source>Hose %1, from %2 to %3</source>
+            <translation>Schlauch %1, von %2 nach %3</translation>
+        </message>
+        <message>
+            <source>whole</source>
+            <translation>heil</translation>
+        </message>
+        <message>
+            <source>%1 from %2 to %3</source>
+            <translation>%1 von %2 nach %3</translation>
+        </message>
+        <message>
+            <source>live</source>
+            <translation>unter Spannung</translation>
+        </message>
+        <message>
+            <source>without voltage</source>
+            <translation>spannungslos</translation>
+        </message>
+        <message>
+            <source>Waived by %1: %2</source>
+            <translation>Hingenommen von %1: %2</translation>
         </message>
     </context>
     <context>

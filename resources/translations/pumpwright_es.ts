@@ -395,6 +395,37 @@
     </message>
 </context>
     <context>
+        <name>pumpwright::AccessibleObject</name>
+        <message>
+            <source>Select</source>
+            <translation>Seleccionar</translation>
+        </message>
+        <message>
+            <source>Open the Nameplate</source>
+            <translation>Abrir la placa de datos</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Eliminar</translation>
+        </message>
+        <message>
+            <source>Selects what the finding is about and brings it into view</source>
+            <translation>Selecciona aquello de lo que trata el hallazgo y lo pone a la vista</translation>
+        </message>
+        <message>
+            <source>Selects it and brings it into view</source>
+            <translation>Lo selecciona y lo pone a la vista</translation>
+        </message>
+        <message>
+            <source>Shows its values, to be changed</source>
+            <translation>Muestra sus valores para cambiarlos</translation>
+        </message>
+        <message>
+            <source>Takes it out of the circuit; undo brings it back</source>
+            <translation>Lo quita del circuito; deshacer lo devuelve</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::BandTool</name>
         <message>
             <source>Release to select what lies inside; with Shift it is added.</source>
@@ -2189,6 +2220,81 @@ Después: %2</translation>
         <message>
             <source>PDF (*.pdf)</source>
             <translation>PDF (*.pdf)</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::Spoken</name>
+        <message>
+            <source>contact closed</source>
+            <translation>contacto cerrado</translation>
+        </message>
+        <message>
+            <source>contact open</source>
+            <translation>contacto abierto</translation>
+        </message>
+        <message>
+            <source>contact %1 closed</source>
+            <translation>contacto %1 cerrado</translation>
+        </message>
+        <message>
+            <source>contact %1 open</source>
+            <translation>contacto %1 abierto</translation>
+        </message>
+        <message>
+            <source>coil energised</source>
+            <translation>bobina excitada</translation>
+        </message>
+        <message>
+            <source>coil not energised</source>
+            <translation>bobina sin excitar</translation>
+        </message>
+        <message>
+            <source>runs</source>
+            <translation>en marcha</translation>
+        </message>
+        <message>
+            <source>stands still</source>
+            <translation>parada</translation>
+        </message>
+        <message>
+            <source>lit</source>
+            <translation>encendida</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <translation>apagada</translation>
+        </message>
+        <message>
+            <source>on</source>
+            <translation>encendido</translation>
+        </message>
+        <message>
+            <source>Wire %1, from %2 to %3</source>
+            <translation>Cable %1, de %2 a %3</translation>
+        </message>
+        <message>
+            <source>Hose %1, from %2 to %3</source>
+            <translation>Manguera %1, de %2 a %3</translation>
+        </message>
+        <message>
+            <source>whole</source>
+            <translation>entero</translation>
+        </message>
+        <message>
+            <source>%1 from %2 to %3</source>
+            <translation>%1 de %2 a %3</translation>
+        </message>
+        <message>
+            <source>live</source>
+            <translation>con tensión</translation>
+        </message>
+        <message>
+            <source>without voltage</source>
+            <translation>sin tensión</translation>
+        </message>
+        <message>
+            <source>Waived by %1: %2</source>
+            <translation>Aceptado por %1: %2</translation>
         </message>
     </context>
     <context>

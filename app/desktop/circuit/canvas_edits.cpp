@@ -281,4 +281,11 @@ SelectedObjects allObjects(const Circuit& circuit) {
     return all;
 }
 
+SelectedObjects existing(const Circuit& circuit, SelectedObjects objects) {
+    std::erase_if(objects.parts, [&](const PartId& id) { return !circuit.parts.contains(id); });
+    std::erase_if(objects.wires, [&](const WireId& id) { return !circuit.wires.contains(id); });
+    std::erase_if(objects.hoses, [&](const HoseId& id) { return !circuit.hoses.contains(id); });
+    return objects;
+}
+
 } // namespace pumpwright

@@ -42,5 +42,7 @@ Edit shaping(const Circuit& circuit, const HoseId& id, std::vector<GridPoint> be
 
 /// Everything there is.
 SelectedObjects allObjects(const Circuit& circuit);
+/// Without those that the circuit does not have.
+SelectedObjects existing(const Circuit& circuit, SelectedObjects objects);
 
 } // namespace pumpwright

@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/circuit_scene.h"
 
+#include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/hand_operation.h"
 #include "app/desktop/shown_text.h"
@@ -40,11 +41,6 @@ template <class Id>
 std::optional<SignalWord> markOf(const std::map<Id, SignalWord>& marks, const Id& id) {
     const auto found = marks.find(id);
     return found == marks.end() ? std::nullopt : std::optional(found->second);
-}
-
-template <class Id, class Object>
-void keepExisting(std::set<Id>& ids, const std::map<Id, Object>& objects) {
-    std::erase_if(ids, [&](const Id& id) { return !objects.contains(id); });
 }
 
 template <class Id>
@@ -125,12 +121,8 @@ void CircuitScene::setHovered(const SelectedObjects& objects) {
 }
 
 void CircuitScene::dropVanishedSelection() {
-    SelectedObjects kept = m_selection.objects();
-    keepExisting(kept.parts, m_document.circuit().parts);
-    keepExisting(kept.wires, m_document.circuit().wires);
-    keepExisting(kept.hoses, m_document.circuit().hoses);
     m_hovered = {};
-    m_selection.select(kept);
+    m_selection.select(existing(m_document.circuit(), m_selection.objects()));
 }
 
 void CircuitScene::readLiveState() {
@@ -143,6 +135,11 @@ void CircuitScene::readLiveState() {
     m_live = drive
                  ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s(), m_analysis.pace())
                  : restState(m_document.circuit());
+}
+
+void CircuitScene::showLive(LiveState live) {
+    m_live = std::move(live);
+    syncAll();
 }
 
 void CircuitScene::readFindings() {

@@ -34,6 +34,9 @@ public:
     /// What is shown: the document's circuit or a preview.
     const Circuit& circuit() const;
     const CircuitLayout& layout() const { return m_layout; }
+    const LiveState& live() const { return m_live; }
+    /// Until the cursor moves or the circuit changes.
+    void showLive(LiveState live);
 
     /// Shows the circuit as it would be after the edit, until endPreview() or the document changes.
     void preview(const Edit& edit);

@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/circuit_view.h"
 
+#include "app/desktop/circuit/accessible_circuit.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 #include "app/desktop/circuit/clipboard.h"
@@ -42,9 +43,12 @@ CircuitView::CircuitView(Document& document, Selection& selection, Analysis& ana
     d->useWindowColours();
     d->switchTo(nullptr);
     d->updateEmptyState();
+    d->m_accessible =
+        QAccessible::registerAccessibleInterface(new AccessibleCircuit(*this, *d, analysis));
 }
 
 CircuitView::~CircuitView() {
+    QAccessible::deleteAccessibleInterface(d->m_accessible);
     setScene(nullptr);
 }
 

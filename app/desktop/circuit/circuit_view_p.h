@@ -5,6 +5,7 @@
 #include "app/desktop/circuit/empty_state.h"
 #include "app/desktop/circuit/tool.h"
 
+#include <QAccessible>
 #include <QElapsedTimer>
 
 #include <optional>
@@ -71,6 +72,7 @@ public:
     QElapsedTimer m_sinceNudge;
     SelectedObjects m_nudged;
     int m_nudgeBurst = 0;
+    QAccessible::Id m_accessible = 0;
     int m_pastes = 0; ///< in a row without pointer, so that copies do not cover each other
 };
 

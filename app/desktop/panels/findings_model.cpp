@@ -8,6 +8,12 @@ FindingKey findingKey(const Finding& finding) {
     return {finding.rule, finding.subjects()};
 }
 
+SelectedObjects subjectsOf(const Finding& finding) {
+    return {{finding.parts.begin(), finding.parts.end()},
+            {finding.wires.begin(), finding.wires.end()},
+            {finding.hoses.begin(), finding.hoses.end()}};
+}
+
 void FindingsModel::setFindings(const std::vector<Finding>& findings) {
     // Rows are matched from both ends; only the stretch between is taken out and put in.
     const auto sameKey = [](const Finding& one, const Finding& other) {

@@ -23,12 +23,6 @@ bool refersTo(const Waiver& waiver, const Finding& finding) {
     return waiver.rule == finding.rule && waiver.subjects == finding.subjects();
 }
 
-SelectedObjects subjectsOf(const Finding& finding) {
-    return {{finding.parts.begin(), finding.parts.end()},
-            {finding.wires.begin(), finding.wires.end()},
-            {finding.hoses.begin(), finding.hoses.end()}};
-}
-
 } // namespace
 
 FindingsPanel::FindingsPanel(Document& document, Selection& selection, Analysis& analysis,
