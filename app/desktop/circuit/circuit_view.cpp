@@ -27,7 +27,7 @@ CircuitView::CircuitView(Document& document, Selection& selection, Analysis& ana
     setFrameShape(QFrame::NoFrame);
     setTransformationAnchor(QGraphicsView::NoAnchor);
     setResizeAnchor(QGraphicsView::NoAnchor);
-    setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
+    setViewportUpdateMode(QGraphicsView::SmartViewportUpdate);
     setAccessibleName(tr("Circuit"));
     setAccessibleDescription(
         tr("The drawing of the circuit. Ctrl with the arrow keys goes from part to part."));

@@ -63,6 +63,7 @@ public:
     std::unique_ptr<Tool> m_tool;
     std::vector<std::unique_ptr<Tool>> m_retired;
     EmptyState* m_emptyState = nullptr;
+    QRegion m_exposed;                ///< of the viewport, while it is painted
     std::optional<QPointF> m_panFrom; ///< pointer in the view while it pans
     std::optional<QPointF> m_steered; ///< pointer of a gesture that is steered by keys, in the scene
     QPointF m_lastPointer;            ///< in the scene
