@@ -137,11 +137,6 @@ void CircuitScene::readLiveState() {
         m_reader ? m_reader->at(m_analysis.cursor_s(), m_analysis.pace()) : restState(m_document.circuit());
 }
 
-void CircuitScene::showLive(LiveState live) {
-    m_live = std::move(live);
-    syncAll();
-}
-
 void CircuitScene::readFindings() {
     m_marks = {};
     for (const Finding& finding : m_analysis.findings()) {

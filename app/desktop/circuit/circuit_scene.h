@@ -34,8 +34,6 @@ public:
     const Circuit& circuit() const;
     const CircuitLayout& layout() const { return m_layout; }
     const LiveState& live() const { return m_live; }
-    /// Until the cursor moves or the circuit changes.
-    void showLive(LiveState live);
 
     /// Shows the circuit as it would be after the edit, until endPreview() or the document changes.
     void preview(const Edit& edit);

@@ -43,8 +43,7 @@ CircuitView::CircuitView(Document& document, Selection& selection, Analysis& ana
     d->useWindowColours();
     d->switchTo(nullptr);
     d->updateEmptyState();
-    d->m_accessible =
-        QAccessible::registerAccessibleInterface(new AccessibleCircuit(*this, *d, analysis));
+    d->m_accessible = QAccessible::registerAccessibleInterface(new AccessibleCircuit(*this, *d, analysis));
 }
 
 CircuitView::~CircuitView() {

@@ -60,7 +60,7 @@ QString feedText(const Features& features, const PartLive& live) {
 } // namespace
 
 QString spokenName(const Part& part) {
-    const QString name = shown(part.reference) + u' ' + shown(kindOf(part).title());
+    const QString name = shown(part.reference) + u' ' + translatedWords(kindOf(part).title());
     return part.label.empty() ? name : name + QStringLiteral(", ") + shown(part.label);
 }
 
@@ -75,7 +75,7 @@ QString spokenName(const Circuit& circuit, const Hose& hose) {
 }
 
 QString spokenName(const Finding& finding) {
-    return shown(signalWordName(finding.word)) + QStringLiteral(": ") + shown(finding.what);
+    return shown(signalWordName(finding.word)) + QStringLiteral(": ") + translated(finding.what);
 }
 
 QString spokenState(const Part& part, const PartLive& live) {
@@ -104,7 +104,7 @@ QString spokenState(const Circuit& circuit, const Wire& wire, const WireLive& li
 }
 
 QString spokenState(const Finding& finding) {
-    const QString why = shown(finding.why);
+    const QString why = translated(finding.why);
     if (!finding.waiver) {
         return why;
     }
