@@ -395,6 +395,108 @@
     </message>
 </context>
     <context>
+        <name>pumpwright::ArrangeActions</name>
+        <message>
+            <source>&amp;Left edges</source>
+            <translation>&amp;Linke Kanten</translation>
+        </message>
+        <message>
+            <source>Move the parts to the leftmost edge</source>
+            <translation>Die Teile an die Kante ganz links schieben</translation>
+        </message>
+        <message>
+            <source>&amp;One below the other</source>
+            <translation>&amp;Untereinander</translation>
+        </message>
+        <message>
+            <source>Bring the middles of the parts below each other</source>
+            <translation>Die Mitten der Teile untereinander bringen</translation>
+        </message>
+        <message>
+            <source>&amp;Right edges</source>
+            <translation>&amp;Rechte Kanten</translation>
+        </message>
+        <message>
+            <source>Move the parts to the rightmost edge</source>
+            <translation>Die Teile an die Kante ganz rechts schieben</translation>
+        </message>
+        <message>
+            <source>&amp;Top edges</source>
+            <translation>&amp;Obere Kanten</translation>
+        </message>
+        <message>
+            <source>Move the parts to the topmost edge</source>
+            <translation>Die Teile an die oberste Kante schieben</translation>
+        </message>
+        <message>
+            <source>&amp;Side by side</source>
+            <translation>&amp;Nebeneinander</translation>
+        </message>
+        <message>
+            <source>Bring the middles of the parts to one height</source>
+            <translation>Die Mitten der Teile auf eine Höhe bringen</translation>
+        </message>
+        <message>
+            <source>&amp;Bottom edges</source>
+            <translation>U&amp;ntere Kanten</translation>
+        </message>
+        <message>
+            <source>Move the parts to the lowest edge</source>
+            <translation>Die Teile an die unterste Kante schieben</translation>
+        </message>
+        <message>
+            <source>Equal gaps &amp;across</source>
+            <translation>Gleiche Abstände &amp;waagerecht</translation>
+        </message>
+        <message>
+            <source>Leave the same gap from part to part, left to right</source>
+            <translation>Von Teil zu Teil denselben Abstand lassen, von links nach rechts</translation>
+        </message>
+        <message>
+            <source>Equal gaps &amp;down</source>
+            <translation>Gleiche Abstände &amp;senkrecht</translation>
+        </message>
+        <message>
+            <source>Leave the same gap from part to part, top to bottom</source>
+            <translation>Von Teil zu Teil denselben Abstand lassen, von oben nach unten</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::Arranging</name>
+        <message>
+            <source>Align %1 left</source>
+            <translation>%1 links ausrichten</translation>
+        </message>
+        <message>
+            <source>Align %1 one below the other</source>
+            <translation>%1 untereinander ausrichten</translation>
+        </message>
+        <message>
+            <source>Align %1 right</source>
+            <translation>%1 rechts ausrichten</translation>
+        </message>
+        <message>
+            <source>Align %1 at the top</source>
+            <translation>%1 oben ausrichten</translation>
+        </message>
+        <message>
+            <source>Align %1 side by side</source>
+            <translation>%1 nebeneinander ausrichten</translation>
+        </message>
+        <message>
+            <source>Align %1 at the bottom</source>
+            <translation>%1 unten ausrichten</translation>
+        </message>
+        <message>
+            <source>Equal gaps across: %1</source>
+            <translation>Gleiche Abstände waagerecht: %1</translation>
+        </message>
+        <message>
+            <source>Equal gaps down: %1</source>
+            <translation>Gleiche Abstände senkrecht: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::BandTool</name>
         <message>
             <source>Release to select what lies inside; with Shift it is added.</source>
@@ -524,6 +626,10 @@
             <source>Nameplate</source>
             <translation>Typenschild</translation>
         </message>
+        <message>
+            <source>Arrange</source>
+            <translation>Anordnen</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::CompareActions</name>
@@ -600,20 +706,32 @@ Nachher: %2</translation>
             <translation>Verbinder in der Leitung</translation>
         </message>
         <message>
-            <source>Click the port where the hose begins. Esc ends.</source>
-            <translation>Auf den Stutzen klicken, an dem der Schlauch beginnt. Esc beendet.</translation>
-        </message>
-        <message>
-            <source>Click the terminal where the wire begins. Esc ends.</source>
-            <translation>Auf die Klemme klicken, an der die Leitung beginnt. Esc beendet.</translation>
-        </message>
-        <message>
             <source>From %1: click the port or hose where the hose ends, or a place for a corner. Esc starts again.</source>
             <translation>Von %1: auf Stutzen oder Schlauch klicken, wo der Schlauch endet, oder auf eine Ecke. Esc beginnt neu.</translation>
         </message>
         <message>
             <source>From %1: click the terminal or wire where the wire ends, or a place for a corner. Esc starts again.</source>
             <translation>Von %1: auf Klemme oder Leitung klicken, wo die Leitung endet, oder auf eine Ecke. Esc beginnt neu.</translation>
+        </message>
+        <message>
+            <source>Nothing here is called %1. Backspace takes a letter back.</source>
+            <translation>Hier heißt nichts %1. Die Rücktaste nimmt einen Buchstaben zurück.</translation>
+        </message>
+        <message>
+            <source>Enter ends it at %1. Type reference and number for another, as in K1 86.</source>
+            <translation>Eingabe endet bei %1. Für ein anderes Ende Kennzeichen und Nummer tippen, etwa K1 86.</translation>
+        </message>
+        <message>
+            <source>Enter begins at %1. Type reference and number for another, as in K1 86.</source>
+            <translation>Eingabe beginnt bei %1. Für einen anderen Anfang Kennzeichen und Nummer tippen, etwa K1 86.</translation>
+        </message>
+        <message>
+            <source>Click the port where the hose begins, or type it. Esc ends.</source>
+            <translation>Den Stutzen anklicken oder tippen, an dem der Schlauch beginnt. Esc beendet.</translation>
+        </message>
+        <message>
+            <source>Click the terminal where the wire begins, or type it. Esc ends.</source>
+            <translation>Die Klemme anklicken oder tippen, an der die Leitung beginnt. Esc beendet.</translation>
         </message>
     </context>
     <context>
@@ -1003,6 +1121,10 @@ Nachher: %2</translation>
             <source>Show the whole circuit</source>
             <translation>Die ganze Schaltung zeigen</translation>
         </message>
+        <message>
+            <source>Arra&amp;nge</source>
+            <translation>A&amp;nordnen</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::EmptyState</name>
@@ -1387,6 +1509,81 @@ Nachher: %2</translation>
         </message>
     </context>
     <context>
+        <name>pumpwright::FitPage</name>
+        <message>
+            <source>Open a log…</source>
+            <translation>Messreihe öffnen…</translation>
+        </message>
+        <message>
+            <source>Take the fitted values</source>
+            <translation>Angepasste Werte übernehmen</translation>
+        </message>
+        <message>
+            <source>Fit</source>
+            <translation>Anpassung</translation>
+        </message>
+        <message>
+            <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
+            <translation>Setzt die angehakten Werte so, dass die Fahrt der Messreihe so nahe kommt wie möglich.</translation>
+        </message>
+        <message>
+            <source>Tick the values to fit.</source>
+            <translation>Die anzupassenden Werte anhaken.</translation>
+        </message>
+        <message>
+            <source>Set the values in the circuit, as one step</source>
+            <translation>Die Werte in der Schaltung setzen, als ein Schritt</translation>
+        </message>
+        <message>
+            <source>Columns of the log</source>
+            <translation>Spalten der Messreihe</translation>
+        </message>
+        <message>
+            <source>Measured vacuum, voltage or current over time, as CSV.</source>
+            <translation>Gemessener Unterdruck, Spannung oder Strom über der Zeit, als CSV.</translation>
+        </message>
+        <message>
+            <source>Time offset</source>
+            <translation>Zeitversatz</translation>
+        </message>
+        <message>
+            <source>Add to its times</source>
+            <translation>Zu ihren Zeiten dazu</translation>
+        </message>
+        <message>
+            <source>Find a value</source>
+            <translation>Wert suchen</translation>
+        </message>
+        <message>
+            <source>Find a value to fit</source>
+            <translation>Einen anzupassenden Wert suchen</translation>
+        </message>
+        <message>
+            <source>Values to fit</source>
+            <translation>Anzupassende Werte</translation>
+        </message>
+        <message>
+            <source>Open a bench log</source>
+            <translation>Messreihe öffnen</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation>Tabellen (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>The log cannot be read.</source>
+            <translation>Die Messreihe lässt sich nicht lesen.</translation>
+        </message>
+        <message>
+            <source>Open a log first.</source>
+            <translation>Erst eine Messreihe öffnen.</translation>
+        </message>
+        <message>
+            <source>The circuit has changed since: run it again.</source>
+            <translation>Die Schaltung hat sich seither geändert: neu starten.</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::HandPanel</name>
         <message>
             <source>Press the pedal</source>
@@ -1553,6 +1750,41 @@ Nachher: %2</translation>
         <message>
             <source>blown</source>
             <translation>durchgebrannt</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::LogColumnsModel</name>
+        <message>
+            <source>column %1</source>
+            <translation>Spalte %1</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>nicht benutzt</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>%1 absolute</source>
+            <translation>%1 absolut</translation>
+        </message>
+        <message>
+            <source>Column</source>
+            <translation>Spalte</translation>
+        </message>
+        <message>
+            <source>Is</source>
+            <translation>Ist</translation>
+        </message>
+        <message>
+            <source>Unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>First value</source>
+            <translation>Erster Wert</translation>
         </message>
     </context>
     <context>
@@ -1768,8 +2000,8 @@ Nachher: %2</translation>
     <context>
         <name>pumpwright::MoveTool</name>
         <message>
-            <source>Release to put it here. Esc leaves everything where it was.</source>
-            <translation>Loslassen setzt es hierher. Esc lässt alles, wo es war.</translation>
+            <source>Release to put it here. Ctrl, held, keeps it from going into line with others. Esc leaves everything where it was.</source>
+            <translation>Loslassen legt es hier ab. Mit gehaltener Strg-Taste rückt es nicht in die Flucht anderer. Esc lässt alles, wo es war.</translation>
         </message>
     </context>
     <context>
@@ -1855,8 +2087,8 @@ Nachher: %2</translation>
             <translation>Klick setzt %1 in %2 ein. R dreht, M spiegelt, Esc beendet.</translation>
         </message>
         <message>
-            <source>Click to place %1. R turns it, M mirrors it, Esc ends.</source>
-            <translation>Klick setzt %1. R dreht, M spiegelt, Esc beendet.</translation>
+            <source>Click to place %1. R turns it, M mirrors it; Ctrl, held, keeps it from going into line with others. Esc ends.</source>
+            <translation>Klick setzt %1. R dreht, M spiegelt; mit gehaltener Strg-Taste rückt es nicht in die Flucht anderer. Esc beendet.</translation>
         </message>
     </context>
     <context>
@@ -1876,6 +2108,61 @@ Nachher: %2</translation>
         <message>
             <source>Remove the chosen %1</source>
             <translation>Gewählte %1 entfernen</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::PlanMaker</name>
+        <message>
+            <source>Make</source>
+            <translation>Machen</translation>
+        </message>
+        <message>
+            <source>From a speed trace…</source>
+            <translation>Aus einem Geschwindigkeitsverlauf…</translation>
+        </message>
+        <message>
+            <source>Sort of drive</source>
+            <translation>Art der Fahrt</translation>
+        </message>
+        <message>
+            <source>seed </source>
+            <translation>Startzahl </translation>
+        </message>
+        <message>
+            <source>Seed of the drive</source>
+            <translation>Startzahl der Fahrt</translation>
+        </message>
+        <message>
+            <source>Another seed makes another drive of this sort</source>
+            <translation>Eine andere Startzahl ergibt eine andere Fahrt dieser Art</translation>
+        </message>
+        <message>
+            <source>Make a drive</source>
+            <translation>Eine Fahrt machen</translation>
+        </message>
+        <message>
+            <source>Replaces the presses with those of such a drive</source>
+            <translation>Ersetzt die Bremsungen durch die einer solchen Fahrt</translation>
+        </message>
+        <message>
+            <source>Takes the presses from a table of time and speed (CSV)</source>
+            <translation>Nimmt die Bremsungen aus einer Tabelle von Zeit und Geschwindigkeit (CSV)</translation>
+        </message>
+        <message>
+            <source>Open a speed trace</source>
+            <translation>Geschwindigkeitsverlauf öffnen</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation>Tabellen (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>The plan cannot be made.</source>
+            <translation>Der Fahrtplan lässt sich nicht machen.</translation>
+        </message>
+        <message>
+            <source>Make the drive plan: %1</source>
+            <translation>Fahrtplan machen: %1</translation>
         </message>
     </context>
     <context>
@@ -2298,6 +2585,100 @@ Nachher: %2</translation>
         </message>
     </context>
     <context>
+        <name>pumpwright::SweepPage</name>
+        <message>
+            <source>Value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Second value</source>
+            <translation>Zweiter Wert</translation>
+        </message>
+        <message>
+            <source>nothing else</source>
+            <translation>nichts weiter</translation>
+        </message>
+        <message>
+            <source>Good at</source>
+            <translation>Gut bei</translation>
+        </message>
+        <message>
+            <source>Sweep</source>
+            <translation>Durchlauf</translation>
+        </message>
+        <message>
+            <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
+            <translation>Fährt die Schaltung mit einem Wert über einen Bereich und sucht, wo das Ergebnis gut wird.</translation>
+        </message>
+        <message>
+            <source>%1 from</source>
+            <translation>%1 von</translation>
+        </message>
+        <message>
+            <source>%1 to</source>
+            <translation>%1 bis</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>Points along each value</source>
+            <translation>Punkte je Wert</translation>
+        </message>
+        <message>
+            <source> points</source>
+            <translation> Punkte</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>beliebig</translation>
+        </message>
+        <message>
+            <source>Over</source>
+            <translation>Über</translation>
+        </message>
+        <message>
+            <source>and over</source>
+            <translation>und über</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>good at</source>
+            <translation>gut bei</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::SweepPlot</name>
+        <message>
+            <source>Picture of the sweep</source>
+            <translation>Bild des Durchlaufs</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>good</source>
+            <translation>gut</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::TextField</name>
         <message>
             <source>several values</source>
@@ -2423,265 +2804,6 @@ Nachher: %2</translation>
             <translation>Unterdruckmesser</translation>
         </message>
     </context>
-<context>
-    <name>pumpwright::FitPage</name>
-    <message>
-        <source>Open a log…</source>
-        <translation>Messreihe öffnen…</translation>
-    </message>
-    <message>
-        <source>Take the fitted values</source>
-        <translation>Angepasste Werte übernehmen</translation>
-    </message>
-    <message>
-        <source>Fit</source>
-        <translation>Anpassung</translation>
-    </message>
-    <message>
-        <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
-        <translation>Setzt die angehakten Werte so, dass die Fahrt der Messreihe so nahe kommt wie möglich.</translation>
-    </message>
-    <message>
-        <source>Tick the values to fit.</source>
-        <translation>Die anzupassenden Werte anhaken.</translation>
-    </message>
-    <message>
-        <source>Set the values in the circuit, as one step</source>
-        <translation>Die Werte in der Schaltung setzen, als ein Schritt</translation>
-    </message>
-    <message>
-        <source>Columns of the log</source>
-        <translation>Spalten der Messreihe</translation>
-    </message>
-    <message>
-        <source>Measured vacuum, voltage or current over time, as CSV.</source>
-        <translation>Gemessener Unterdruck, Spannung oder Strom über der Zeit, als CSV.</translation>
-    </message>
-    <message>
-        <source>Time offset</source>
-        <translation>Zeitversatz</translation>
-    </message>
-    <message>
-        <source>Add to its times</source>
-        <translation>Zu ihren Zeiten dazu</translation>
-    </message>
-    <message>
-        <source>Find a value</source>
-        <translation>Wert suchen</translation>
-    </message>
-    <message>
-        <source>Find a value to fit</source>
-        <translation>Einen anzupassenden Wert suchen</translation>
-    </message>
-    <message>
-        <source>Values to fit</source>
-        <translation>Anzupassende Werte</translation>
-    </message>
-    <message>
-        <source>Open a bench log</source>
-        <translation>Messreihe öffnen</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation>Tabellen (*.csv *.txt *.tsv)</translation>
-    </message>
-    <message>
-        <source>The log cannot be read.</source>
-        <translation>Die Messreihe lässt sich nicht lesen.</translation>
-    </message>
-    <message>
-        <source>Open a log first.</source>
-        <translation>Erst eine Messreihe öffnen.</translation>
-    </message>
-    <message>
-        <source>The circuit has changed since: run it again.</source>
-        <translation>Die Schaltung hat sich seither geändert: neu starten.</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::LogColumnsModel</name>
-    <message>
-        <source>column %1</source>
-        <translation>Spalte %1</translation>
-    </message>
-    <message>
-        <source>not used</source>
-        <translation>nicht benutzt</translation>
-    </message>
-    <message>
-        <source>time</source>
-        <translation>Zeit</translation>
-    </message>
-    <message>
-        <source>%1 absolute</source>
-        <translation>%1 absolut</translation>
-    </message>
-    <message>
-        <source>Column</source>
-        <translation>Spalte</translation>
-    </message>
-    <message>
-        <source>Is</source>
-        <translation>Ist</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>First value</source>
-        <translation>Erster Wert</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::PlanMaker</name>
-    <message>
-        <source>Make</source>
-        <translation>Machen</translation>
-    </message>
-    <message>
-        <source>From a speed trace…</source>
-        <translation>Aus einem Geschwindigkeitsverlauf…</translation>
-    </message>
-    <message>
-        <source>Sort of drive</source>
-        <translation>Art der Fahrt</translation>
-    </message>
-    <message>
-        <source>seed </source>
-        <translation>Startzahl </translation>
-    </message>
-    <message>
-        <source>Seed of the drive</source>
-        <translation>Startzahl der Fahrt</translation>
-    </message>
-    <message>
-        <source>Another seed makes another drive of this sort</source>
-        <translation>Eine andere Startzahl ergibt eine andere Fahrt dieser Art</translation>
-    </message>
-    <message>
-        <source>Make a drive</source>
-        <translation>Eine Fahrt machen</translation>
-    </message>
-    <message>
-        <source>Replaces the presses with those of such a drive</source>
-        <translation>Ersetzt die Bremsungen durch die einer solchen Fahrt</translation>
-    </message>
-    <message>
-        <source>Takes the presses from a table of time and speed (CSV)</source>
-        <translation>Nimmt die Bremsungen aus einer Tabelle von Zeit und Geschwindigkeit (CSV)</translation>
-    </message>
-    <message>
-        <source>Open a speed trace</source>
-        <translation>Geschwindigkeitsverlauf öffnen</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation>Tabellen (*.csv *.txt *.tsv)</translation>
-    </message>
-    <message>
-        <source>The plan cannot be made.</source>
-        <translation>Der Fahrtplan lässt sich nicht machen.</translation>
-    </message>
-    <message>
-        <source>Make the drive plan: %1</source>
-        <translation>Fahrtplan machen: %1</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::SweepPage</name>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Second value</source>
-        <translation>Zweiter Wert</translation>
-    </message>
-    <message>
-        <source>nothing else</source>
-        <translation>nichts weiter</translation>
-    </message>
-    <message>
-        <source>Good at</source>
-        <translation>Gut bei</translation>
-    </message>
-    <message>
-        <source>Sweep</source>
-        <translation>Durchlauf</translation>
-    </message>
-    <message>
-        <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
-        <translation>Fährt die Schaltung mit einem Wert über einen Bereich und sucht, wo das Ergebnis gut wird.</translation>
-    </message>
-    <message>
-        <source>%1 from</source>
-        <translation>%1 von</translation>
-    </message>
-    <message>
-        <source>%1 to</source>
-        <translation>%1 bis</translation>
-    </message>
-    <message>
-        <source>Result</source>
-        <translation>Ergebnis</translation>
-    </message>
-    <message>
-        <source>Points along each value</source>
-        <translation>Punkte je Wert</translation>
-    </message>
-    <message>
-        <source> points</source>
-        <translation> Punkte</translation>
-    </message>
-    <message>
-        <source>any</source>
-        <translation>beliebig</translation>
-    </message>
-    <message>
-        <source>Over</source>
-        <translation>Über</translation>
-    </message>
-    <message>
-        <source>and over</source>
-        <translation>und über</translation>
-    </message>
-    <message>
-        <source>from</source>
-        <translation>von</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>bis</translation>
-    </message>
-    <message>
-        <source>good at</source>
-        <translation>gut bei</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::SweepPlot</name>
-    <message>
-        <source>Picture of the sweep</source>
-        <translation>Bild des Durchlaufs</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>good</source>
-        <translation>gut</translation>
-    </message>
-</context>
 <context>
     <name>pumpwright::ValueChoice</name>
     <message>

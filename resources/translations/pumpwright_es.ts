@@ -395,6 +395,108 @@
     </message>
 </context>
     <context>
+        <name>pumpwright::ArrangeActions</name>
+        <message>
+            <source>&amp;Left edges</source>
+            <translation>Bordes &amp;izquierdos</translation>
+        </message>
+        <message>
+            <source>Move the parts to the leftmost edge</source>
+            <translation>Lleva las piezas al borde de más a la izquierda</translation>
+        </message>
+        <message>
+            <source>&amp;One below the other</source>
+            <translation>&amp;Una debajo de otra</translation>
+        </message>
+        <message>
+            <source>Bring the middles of the parts below each other</source>
+            <translation>Pone los centros de las piezas uno debajo de otro</translation>
+        </message>
+        <message>
+            <source>&amp;Right edges</source>
+            <translation>Bordes &amp;derechos</translation>
+        </message>
+        <message>
+            <source>Move the parts to the rightmost edge</source>
+            <translation>Lleva las piezas al borde de más a la derecha</translation>
+        </message>
+        <message>
+            <source>&amp;Top edges</source>
+            <translation>Bordes &amp;superiores</translation>
+        </message>
+        <message>
+            <source>Move the parts to the topmost edge</source>
+            <translation>Lleva las piezas al borde más alto</translation>
+        </message>
+        <message>
+            <source>&amp;Side by side</source>
+            <translation>Una a&amp;l lado de otra</translation>
+        </message>
+        <message>
+            <source>Bring the middles of the parts to one height</source>
+            <translation>Pone los centros de las piezas a la misma altura</translation>
+        </message>
+        <message>
+            <source>&amp;Bottom edges</source>
+            <translation>Bordes i&amp;nferiores</translation>
+        </message>
+        <message>
+            <source>Move the parts to the lowest edge</source>
+            <translation>Lleva las piezas al borde más bajo</translation>
+        </message>
+        <message>
+            <source>Equal gaps &amp;across</source>
+            <translation>Separación igual a lo &amp;ancho</translation>
+        </message>
+        <message>
+            <source>Leave the same gap from part to part, left to right</source>
+            <translation>Deja la misma separación de pieza a pieza, de izquierda a derecha</translation>
+        </message>
+        <message>
+            <source>Equal gaps &amp;down</source>
+            <translation>Separación igual a lo al&amp;to</translation>
+        </message>
+        <message>
+            <source>Leave the same gap from part to part, top to bottom</source>
+            <translation>Deja la misma separación de pieza a pieza, de arriba abajo</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::Arranging</name>
+        <message>
+            <source>Align %1 left</source>
+            <translation>Alinear %1 a la izquierda</translation>
+        </message>
+        <message>
+            <source>Align %1 one below the other</source>
+            <translation>Alinear %1 una debajo de otra</translation>
+        </message>
+        <message>
+            <source>Align %1 right</source>
+            <translation>Alinear %1 a la derecha</translation>
+        </message>
+        <message>
+            <source>Align %1 at the top</source>
+            <translation>Alinear %1 arriba</translation>
+        </message>
+        <message>
+            <source>Align %1 side by side</source>
+            <translation>Alinear %1 una al lado de otra</translation>
+        </message>
+        <message>
+            <source>Align %1 at the bottom</source>
+            <translation>Alinear %1 abajo</translation>
+        </message>
+        <message>
+            <source>Equal gaps across: %1</source>
+            <translation>Separación igual a lo ancho: %1</translation>
+        </message>
+        <message>
+            <source>Equal gaps down: %1</source>
+            <translation>Separación igual a lo alto: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::BandTool</name>
         <message>
             <source>Release to select what lies inside; with Shift it is added.</source>
@@ -524,6 +626,10 @@
             <source>Nameplate</source>
             <translation>Placa de datos</translation>
         </message>
+        <message>
+            <source>Arrange</source>
+            <translation>Ordenar</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::CompareActions</name>
@@ -600,20 +706,32 @@ Después: %2</translation>
             <translation>empalme en el cable</translation>
         </message>
         <message>
-            <source>Click the port where the hose begins. Esc ends.</source>
-            <translation>Pulse la toma donde empieza la manguera. Esc termina.</translation>
-        </message>
-        <message>
-            <source>Click the terminal where the wire begins. Esc ends.</source>
-            <translation>Pulse el borne donde empieza el cable. Esc termina.</translation>
-        </message>
-        <message>
             <source>From %1: click the port or hose where the hose ends, or a place for a corner. Esc starts again.</source>
             <translation>Desde %1: pulse la toma o manguera donde termina, o un lugar para una esquina. Esc empieza de nuevo.</translation>
         </message>
         <message>
             <source>From %1: click the terminal or wire where the wire ends, or a place for a corner. Esc starts again.</source>
             <translation>Desde %1: pulse el borne o cable donde termina, o un lugar para una esquina. Esc empieza de nuevo.</translation>
+        </message>
+        <message>
+            <source>Nothing here is called %1. Backspace takes a letter back.</source>
+            <translation>Aquí nada se llama %1. Retroceso borra una letra.</translation>
+        </message>
+        <message>
+            <source>Enter ends it at %1. Type reference and number for another, as in K1 86.</source>
+            <translation>Intro lo termina en %1. Para otro extremo, escriba referencia y número, como K1 86.</translation>
+        </message>
+        <message>
+            <source>Enter begins at %1. Type reference and number for another, as in K1 86.</source>
+            <translation>Intro empieza en %1. Para otro comienzo, escriba referencia y número, como K1 86.</translation>
+        </message>
+        <message>
+            <source>Click the port where the hose begins, or type it. Esc ends.</source>
+            <translation>Pulse la toma donde empieza la manguera o escríbala. Esc termina.</translation>
+        </message>
+        <message>
+            <source>Click the terminal where the wire begins, or type it. Esc ends.</source>
+            <translation>Pulse el borne donde empieza el cable o escríbalo. Esc termina.</translation>
         </message>
     </context>
     <context>
@@ -1003,6 +1121,10 @@ Después: %2</translation>
             <source>Show the whole circuit</source>
             <translation>Ver todo el circuito</translation>
         </message>
+        <message>
+            <source>Arra&amp;nge</source>
+            <translation>Orde&amp;nar</translation>
+        </message>
     </context>
     <context>
         <name>pumpwright::EmptyState</name>
@@ -1387,6 +1509,81 @@ Después: %2</translation>
         </message>
     </context>
     <context>
+        <name>pumpwright::FitPage</name>
+        <message>
+            <source>Open a log…</source>
+            <translation>Abrir un registro…</translation>
+        </message>
+        <message>
+            <source>Take the fitted values</source>
+            <translation>Tomar los valores ajustados</translation>
+        </message>
+        <message>
+            <source>Fit</source>
+            <translation>Ajuste</translation>
+        </message>
+        <message>
+            <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
+            <translation>Pone los valores marcados de modo que la marcha se acerque al registro lo más posible.</translation>
+        </message>
+        <message>
+            <source>Tick the values to fit.</source>
+            <translation>Marque los valores que se ajustan.</translation>
+        </message>
+        <message>
+            <source>Set the values in the circuit, as one step</source>
+            <translation>Pone los valores en el circuito, en un solo paso</translation>
+        </message>
+        <message>
+            <source>Columns of the log</source>
+            <translation>Columnas del registro</translation>
+        </message>
+        <message>
+            <source>Measured vacuum, voltage or current over time, as CSV.</source>
+            <translation>Vacío, tensión o corriente medidos en el tiempo, como CSV.</translation>
+        </message>
+        <message>
+            <source>Time offset</source>
+            <translation>Desfase de tiempo</translation>
+        </message>
+        <message>
+            <source>Add to its times</source>
+            <translation>Sumar a sus tiempos</translation>
+        </message>
+        <message>
+            <source>Find a value</source>
+            <translation>Buscar un valor</translation>
+        </message>
+        <message>
+            <source>Find a value to fit</source>
+            <translation>Buscar un valor que ajustar</translation>
+        </message>
+        <message>
+            <source>Values to fit</source>
+            <translation>Valores que se ajustan</translation>
+        </message>
+        <message>
+            <source>Open a bench log</source>
+            <translation>Abrir un registro de banco</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation>Tablas (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>The log cannot be read.</source>
+            <translation>El registro no se puede leer.</translation>
+        </message>
+        <message>
+            <source>Open a log first.</source>
+            <translation>Abra primero un registro.</translation>
+        </message>
+        <message>
+            <source>The circuit has changed since: run it again.</source>
+            <translation>El circuito ha cambiado desde entonces: vuelva a iniciarlo.</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::HandPanel</name>
         <message>
             <source>Press the pedal</source>
@@ -1553,6 +1750,41 @@ Después: %2</translation>
         <message>
             <source>blown</source>
             <translation>fundido</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::LogColumnsModel</name>
+        <message>
+            <source>column %1</source>
+            <translation>columna %1</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>sin usar</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>tiempo</translation>
+        </message>
+        <message>
+            <source>%1 absolute</source>
+            <translation>%1 absoluto</translation>
+        </message>
+        <message>
+            <source>Column</source>
+            <translation>Columna</translation>
+        </message>
+        <message>
+            <source>Is</source>
+            <translation>Es</translation>
+        </message>
+        <message>
+            <source>Unit</source>
+            <translation>Unidad</translation>
+        </message>
+        <message>
+            <source>First value</source>
+            <translation>Primer valor</translation>
         </message>
     </context>
     <context>
@@ -1768,8 +2000,8 @@ Después: %2</translation>
     <context>
         <name>pumpwright::MoveTool</name>
         <message>
-            <source>Release to put it here. Esc leaves everything where it was.</source>
-            <translation>Suelte para dejarlo aquí. Esc lo deja todo donde estaba.</translation>
+            <source>Release to put it here. Ctrl, held, keeps it from going into line with others. Esc leaves everything where it was.</source>
+            <translation>Suelte para dejarlo aquí. Con Ctrl pulsada no se alinea con otros. Esc lo deja todo donde estaba.</translation>
         </message>
     </context>
     <context>
@@ -1855,8 +2087,8 @@ Después: %2</translation>
             <translation>Pulse para insertar %1 en %2. R gira, M refleja, Esc termina.</translation>
         </message>
         <message>
-            <source>Click to place %1. R turns it, M mirrors it, Esc ends.</source>
-            <translation>Pulse para colocar %1. R gira, M refleja, Esc termina.</translation>
+            <source>Click to place %1. R turns it, M mirrors it; Ctrl, held, keeps it from going into line with others. Esc ends.</source>
+            <translation>Pulse para colocar %1. R gira, M refleja; con Ctrl pulsada no se alinea con otros. Esc termina.</translation>
         </message>
     </context>
     <context>
@@ -1876,6 +2108,61 @@ Después: %2</translation>
         <message>
             <source>Remove the chosen %1</source>
             <translation>Quitar %1 elegida</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::PlanMaker</name>
+        <message>
+            <source>Make</source>
+            <translation>Hacer</translation>
+        </message>
+        <message>
+            <source>From a speed trace…</source>
+            <translation>De un registro de velocidad…</translation>
+        </message>
+        <message>
+            <source>Sort of drive</source>
+            <translation>Tipo de marcha</translation>
+        </message>
+        <message>
+            <source>seed </source>
+            <translation>semilla </translation>
+        </message>
+        <message>
+            <source>Seed of the drive</source>
+            <translation>Semilla de la marcha</translation>
+        </message>
+        <message>
+            <source>Another seed makes another drive of this sort</source>
+            <translation>Otra semilla hace otra marcha de este tipo</translation>
+        </message>
+        <message>
+            <source>Make a drive</source>
+            <translation>Hacer una marcha</translation>
+        </message>
+        <message>
+            <source>Replaces the presses with those of such a drive</source>
+            <translation>Sustituye las frenadas por las de una marcha así</translation>
+        </message>
+        <message>
+            <source>Takes the presses from a table of time and speed (CSV)</source>
+            <translation>Toma las frenadas de una tabla de tiempo y velocidad (CSV)</translation>
+        </message>
+        <message>
+            <source>Open a speed trace</source>
+            <translation>Abrir un registro de velocidad</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation>Tablas (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>The plan cannot be made.</source>
+            <translation>El plan no se puede hacer.</translation>
+        </message>
+        <message>
+            <source>Make the drive plan: %1</source>
+            <translation>Hacer el plan de marcha: %1</translation>
         </message>
     </context>
     <context>
@@ -2298,6 +2585,100 @@ Después: %2</translation>
         </message>
     </context>
     <context>
+        <name>pumpwright::SweepPage</name>
+        <message>
+            <source>Value</source>
+            <translation>Valor</translation>
+        </message>
+        <message>
+            <source>Second value</source>
+            <translation>Segundo valor</translation>
+        </message>
+        <message>
+            <source>nothing else</source>
+            <translation>nada más</translation>
+        </message>
+        <message>
+            <source>Good at</source>
+            <translation>Bueno con</translation>
+        </message>
+        <message>
+            <source>Sweep</source>
+            <translation>Barrido</translation>
+        </message>
+        <message>
+            <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
+            <translation>Recorre el circuito con un valor en un intervalo y busca dónde el resultado pasa a ser bueno.</translation>
+        </message>
+        <message>
+            <source>%1 from</source>
+            <translation>%1 desde</translation>
+        </message>
+        <message>
+            <source>%1 to</source>
+            <translation>%1 hasta</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Resultado</translation>
+        </message>
+        <message>
+            <source>Points along each value</source>
+            <translation>Puntos por cada valor</translation>
+        </message>
+        <message>
+            <source> points</source>
+            <translation> puntos</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>cualquiera</translation>
+        </message>
+        <message>
+            <source>Over</source>
+            <translation>Sobre</translation>
+        </message>
+        <message>
+            <source>and over</source>
+            <translation>y sobre</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation>desde</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>hasta</translation>
+        </message>
+        <message>
+            <source>good at</source>
+            <translation>bueno con</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+    </context>
+    <context>
+        <name>pumpwright::SweepPlot</name>
+        <message>
+            <source>Picture of the sweep</source>
+            <translation>Imagen del barrido</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>good</source>
+            <translation>bueno</translation>
+        </message>
+    </context>
+    <context>
         <name>pumpwright::TextField</name>
         <message>
             <source>several values</source>
@@ -2423,265 +2804,6 @@ Después: %2</translation>
             <translation>Vacuómetro</translation>
         </message>
     </context>
-<context>
-    <name>pumpwright::FitPage</name>
-    <message>
-        <source>Open a log…</source>
-        <translation>Abrir un registro…</translation>
-    </message>
-    <message>
-        <source>Take the fitted values</source>
-        <translation>Tomar los valores ajustados</translation>
-    </message>
-    <message>
-        <source>Fit</source>
-        <translation>Ajuste</translation>
-    </message>
-    <message>
-        <source>Sets the ticked values so that the drive comes as near as it can to the log.</source>
-        <translation>Pone los valores marcados de modo que la marcha se acerque al registro lo más posible.</translation>
-    </message>
-    <message>
-        <source>Tick the values to fit.</source>
-        <translation>Marque los valores que se ajustan.</translation>
-    </message>
-    <message>
-        <source>Set the values in the circuit, as one step</source>
-        <translation>Pone los valores en el circuito, en un solo paso</translation>
-    </message>
-    <message>
-        <source>Columns of the log</source>
-        <translation>Columnas del registro</translation>
-    </message>
-    <message>
-        <source>Measured vacuum, voltage or current over time, as CSV.</source>
-        <translation>Vacío, tensión o corriente medidos en el tiempo, como CSV.</translation>
-    </message>
-    <message>
-        <source>Time offset</source>
-        <translation>Desfase de tiempo</translation>
-    </message>
-    <message>
-        <source>Add to its times</source>
-        <translation>Sumar a sus tiempos</translation>
-    </message>
-    <message>
-        <source>Find a value</source>
-        <translation>Buscar un valor</translation>
-    </message>
-    <message>
-        <source>Find a value to fit</source>
-        <translation>Buscar un valor que ajustar</translation>
-    </message>
-    <message>
-        <source>Values to fit</source>
-        <translation>Valores que se ajustan</translation>
-    </message>
-    <message>
-        <source>Open a bench log</source>
-        <translation>Abrir un registro de banco</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation>Tablas (*.csv *.txt *.tsv)</translation>
-    </message>
-    <message>
-        <source>The log cannot be read.</source>
-        <translation>El registro no se puede leer.</translation>
-    </message>
-    <message>
-        <source>Open a log first.</source>
-        <translation>Abra primero un registro.</translation>
-    </message>
-    <message>
-        <source>The circuit has changed since: run it again.</source>
-        <translation>El circuito ha cambiado desde entonces: vuelva a iniciarlo.</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::LogColumnsModel</name>
-    <message>
-        <source>column %1</source>
-        <translation>columna %1</translation>
-    </message>
-    <message>
-        <source>not used</source>
-        <translation>sin usar</translation>
-    </message>
-    <message>
-        <source>time</source>
-        <translation>tiempo</translation>
-    </message>
-    <message>
-        <source>%1 absolute</source>
-        <translation>%1 absoluto</translation>
-    </message>
-    <message>
-        <source>Column</source>
-        <translation>Columna</translation>
-    </message>
-    <message>
-        <source>Is</source>
-        <translation>Es</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
-        <source>First value</source>
-        <translation>Primer valor</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::PlanMaker</name>
-    <message>
-        <source>Make</source>
-        <translation>Hacer</translation>
-    </message>
-    <message>
-        <source>From a speed trace…</source>
-        <translation>De un registro de velocidad…</translation>
-    </message>
-    <message>
-        <source>Sort of drive</source>
-        <translation>Tipo de marcha</translation>
-    </message>
-    <message>
-        <source>seed </source>
-        <translation>semilla </translation>
-    </message>
-    <message>
-        <source>Seed of the drive</source>
-        <translation>Semilla de la marcha</translation>
-    </message>
-    <message>
-        <source>Another seed makes another drive of this sort</source>
-        <translation>Otra semilla hace otra marcha de este tipo</translation>
-    </message>
-    <message>
-        <source>Make a drive</source>
-        <translation>Hacer una marcha</translation>
-    </message>
-    <message>
-        <source>Replaces the presses with those of such a drive</source>
-        <translation>Sustituye las frenadas por las de una marcha así</translation>
-    </message>
-    <message>
-        <source>Takes the presses from a table of time and speed (CSV)</source>
-        <translation>Toma las frenadas de una tabla de tiempo y velocidad (CSV)</translation>
-    </message>
-    <message>
-        <source>Open a speed trace</source>
-        <translation>Abrir un registro de velocidad</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt *.tsv)</source>
-        <translation>Tablas (*.csv *.txt *.tsv)</translation>
-    </message>
-    <message>
-        <source>The plan cannot be made.</source>
-        <translation>El plan no se puede hacer.</translation>
-    </message>
-    <message>
-        <source>Make the drive plan: %1</source>
-        <translation>Hacer el plan de marcha: %1</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::SweepPage</name>
-    <message>
-        <source>Value</source>
-        <translation>Valor</translation>
-    </message>
-    <message>
-        <source>Second value</source>
-        <translation>Segundo valor</translation>
-    </message>
-    <message>
-        <source>nothing else</source>
-        <translation>nada más</translation>
-    </message>
-    <message>
-        <source>Good at</source>
-        <translation>Bueno con</translation>
-    </message>
-    <message>
-        <source>Sweep</source>
-        <translation>Barrido</translation>
-    </message>
-    <message>
-        <source>Drives the circuit with a value over a range, and looks for where the result turns good.</source>
-        <translation>Recorre el circuito con un valor en un intervalo y busca dónde el resultado pasa a ser bueno.</translation>
-    </message>
-    <message>
-        <source>%1 from</source>
-        <translation>%1 desde</translation>
-    </message>
-    <message>
-        <source>%1 to</source>
-        <translation>%1 hasta</translation>
-    </message>
-    <message>
-        <source>Result</source>
-        <translation>Resultado</translation>
-    </message>
-    <message>
-        <source>Points along each value</source>
-        <translation>Puntos por cada valor</translation>
-    </message>
-    <message>
-        <source> points</source>
-        <translation> puntos</translation>
-    </message>
-    <message>
-        <source>any</source>
-        <translation>cualquiera</translation>
-    </message>
-    <message>
-        <source>Over</source>
-        <translation>Sobre</translation>
-    </message>
-    <message>
-        <source>and over</source>
-        <translation>y sobre</translation>
-    </message>
-    <message>
-        <source>from</source>
-        <translation>desde</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>hasta</translation>
-    </message>
-    <message>
-        <source>good at</source>
-        <translation>bueno con</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>no</translation>
-    </message>
-</context>
-<context>
-    <name>pumpwright::SweepPlot</name>
-    <message>
-        <source>Picture of the sweep</source>
-        <translation>Imagen del barrido</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>no</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>sí</translation>
-    </message>
-    <message>
-        <source>good</source>
-        <translation>bueno</translation>
-    </message>
-</context>
 <context>
     <name>pumpwright::ValueChoice</name>
     <message>

@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/circuit_view.h"
 
+#include "app/desktop/circuit/arranging.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 #include "app/desktop/circuit/clipboard.h"
@@ -141,6 +142,11 @@ void CircuitView::mirrorSelection() {
     if (!d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
         d->m_document.apply(mirroring(d->m_document.circuit(), d->m_selection.objects()));
     }
+}
+
+void CircuitView::arrangeSelection(Arrangement how) {
+    cancel();
+    d->m_document.apply(arranging(d->m_document.circuit(), d->m_selection.objects(), how));
 }
 
 void CircuitView::deleteSelection() {

@@ -46,6 +46,7 @@ public:
     bool handleKey(const QKeyEvent& event);
     bool handleArrow(const QKeyEvent& event);
     void drawGrid(QPainter& painter, const QRectF& area) const;
+    void addArranging(QMenu& menu);
     void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
     QString nudgeKey();
     GridPoint pasteOffset(const Circuit& fragment) const;
