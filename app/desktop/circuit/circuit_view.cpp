@@ -133,13 +133,13 @@ void CircuitView::fit() {
 }
 
 void CircuitView::rotateSelection() {
-    if (!d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
         d->m_document.apply(rotation(d->m_document.circuit(), d->m_selection.objects()));
     }
 }
 
 void CircuitView::mirrorSelection() {
-    if (!d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
         d->m_document.apply(mirroring(d->m_document.circuit(), d->m_selection.objects()));
     }
 }
