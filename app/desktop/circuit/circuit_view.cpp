@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/circuit_view.h"
 
 #include "app/desktop/circuit/accessible_circuit.h"
+#include "app/desktop/circuit/arranging.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 #include "app/desktop/circuit/clipboard.h"
@@ -135,15 +136,20 @@ void CircuitView::fit() {
 }
 
 void CircuitView::rotateSelection() {
-    if (!d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
         d->m_document.apply(rotation(d->m_document.circuit(), d->m_selection.objects()));
     }
 }
 
 void CircuitView::mirrorSelection() {
-    if (!d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
         d->m_document.apply(mirroring(d->m_document.circuit(), d->m_selection.objects()));
     }
+}
+
+void CircuitView::arrangeSelection(Arrangement how) {
+    cancel();
+    d->m_document.apply(arranging(d->m_document.circuit(), d->m_selection.objects(), how));
 }
 
 void CircuitView::deleteSelection() {

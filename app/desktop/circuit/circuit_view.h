@@ -14,6 +14,7 @@ class CircuitScene;
 class Document;
 class EmptyState;
 class HandOperation;
+enum class Arrangement;
 class Selection;
 class Tool;
 
@@ -62,6 +63,7 @@ public Q_SLOTS:
 
     void rotateSelection(); ///< a quarter turn clockwise
     void mirrorSelection();
+    void arrangeSelection(pumpwright::Arrangement how);
     void deleteSelection();
     void cutSelection();
     void copySelection();

@@ -1,3 +1,4 @@
+#include "app/desktop/circuit/arrange_actions.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 
@@ -125,6 +126,14 @@ void CircuitView::contextMenuEvent(QContextMenuEvent* event) {
     d->popUpMenu(event->pos(), event->globalPos());
 }
 
+void CircuitView::Private::addArranging(QMenu& menu) {
+    const QList<QAction*> actions = newArrangeActions(m_view, &menu);
+    enableArrangeActions(actions, m_selection.objects());
+    QMenu* arrange = menu.addMenu(tr("Arrange"));
+    arrange->addActions(actions);
+    arrange->setEnabled(actions.first()->isEnabled());
+}
+
 void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition) {
     const CanvasPointer pointer = pointerAt(viewPosition, Qt::NoModifier, false);
     const SelectedObjects under = m_scene.objectAt(pointer.at, pointer.reach);
@@ -141,6 +150,7 @@ void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& g
     if (!under.parts.empty()) {
         menu->addAction(tr("Rotate"), &m_view, &CircuitView::rotateSelection);
         menu->addAction(tr("Mirror"), &m_view, &CircuitView::mirrorSelection);
+        addArranging(*menu);
         menu->addSeparator();
         menu->addAction(tr("Cut"), &m_view, &CircuitView::cutSelection);
         menu->addAction(tr("Copy"), &m_view, &CircuitView::copySelection);

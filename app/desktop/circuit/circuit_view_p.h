@@ -13,7 +13,7 @@
 namespace pumpwright {
 
 /// The view's inside: the tools' host, and panning.
-class CircuitView::Private final : public ToolHost {
+class CircuitView::Private final : public QObject, public ToolHost {
 public:
     Private(CircuitView& owner, Document& circuitDocument, Selection& sharedSelection, Analysis& analysis);
     ~Private() override;
@@ -40,6 +40,11 @@ public:
     void updateEmptyState();
     void centreOnSelection();
     void useWindowColours();
+    /// Takes letters from shortcuts where the tool reads them as text.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    /// Puts the ghost where there is room, for those who do not point.
+    void steerToFreePlace();
+    QPointF steeringStart() const;
     /// Selects the part that lies next in a direction.
     void selectNeighbour(int dx, int dy);
     /// Moves the pointer of a running gesture by keys, or makes its click.
@@ -47,6 +52,7 @@ public:
     bool handleKey(const QKeyEvent& event);
     bool handleArrow(const QKeyEvent& event);
     void drawGrid(QPainter& painter, const QRectF& area) const;
+    void addArranging(QMenu& menu);
     void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
     QString nudgeKey();
     GridPoint pasteOffset(const Circuit& fragment) const;
@@ -65,6 +71,7 @@ public:
     EmptyState* m_emptyState = nullptr;
     QRegion m_exposed;                ///< of the viewport, while it is painted
     std::optional<QPointF> m_panFrom; ///< pointer in the view while it pans
+    Part m_toPlace;
     std::optional<QPointF> m_steered; ///< pointer of a gesture that is steered by keys, in the scene
     QPointF m_lastPointer;            ///< in the scene
     bool m_spaceDown = false;
