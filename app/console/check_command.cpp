@@ -24,12 +24,12 @@ void appendLine(std::string& text, std::string_view label, std::string_view word
 std::string findingText(const Finding& finding) {
     const std::string heading = fmt::format("{:<8} {}", signalWordName(finding.word), finding.title);
     std::string text = wrapped(heading, kTextWidth, "         ") + "\n";
-    appendLine(text, "Found:", finding.what);
-    if (!finding.why.empty()) {
-        appendLine(text, "Why it matters:", finding.why);
+    appendLine(text, "Found:", finding.what.english());
+    if (!finding.why.isEmpty()) {
+        appendLine(text, "Why it matters:", finding.why.english());
     }
     for (const Remedy& remedy : finding.remedies) {
-        appendLine(text, "Remedy:", remedy.text);
+        appendLine(text, "Remedy:", remedy.text.english());
     }
     appendLine(text, "Limit from:", finding.source);
     if (finding.waiver) {

@@ -6,7 +6,6 @@
 #include "core/files/circuit_file.h"
 #include "core/files/csv_text.h"
 #include "core/files/json_text.h"
-#include "core/files/whole_file.h"
 #include "core/sheet/fit_tables.h"
 
 #include <fmt/format.h>
@@ -18,13 +17,14 @@ Outcome badUse(const std::string& text) {
     return {ExitStatus::BadUse, "", fmt::format("pumpwright: {}\n", text)};
 }
 
+struct ReadLog {
+    BenchLog log;
+    std::string note; ///< what of it was not kept
+};
+
 /// The log as the command line says it is to be read.
-Result<BenchLog> readLog(const Request& request, const Circuit& circuit) {
-    const Result<std::string> text = fileText(request.log, kMostCsvBytes);
-    if (!text) {
-        return tl::unexpected(text.error());
-    }
-    const Result<CsvNumbers> table = parseCsvNumbers(*text, request.log);
+Result<ReadLog> readLog(const Request& request, const Circuit& circuit) {
+    const Result<CsvNumbers> table = readCsvNumbers(request.log);
     if (!table) {
         return tl::unexpected(table.error());
     }
@@ -39,14 +39,25 @@ Result<BenchLog> readLog(const Request& request, const Circuit& circuit) {
         return tl::unexpected(offset_s.error());
     }
     reading.timeOffset_s = *offset_s;
-    return benchLog(circuit, *table, reading);
+    return benchLog(circuit, *table, reading).map([&](BenchLog log) {
+        return ReadLog{std::move(log), thinningNote(*table)};
+    });
 }
 
-Json fitJson(const Request& request, const Circuit& circuit, const FitResult& result) {
+std::vector<std::string> warningsOf(const FitResult& result, const std::string& note) {
+    std::vector<std::string> warnings = fitWarnings(result);
+    if (!note.empty()) {
+        warnings.push_back(note);
+    }
+    return warnings;
+}
+
+Json fitJson(const Request& request, const Circuit& circuit, const FitResult& result,
+             const std::vector<std::string>& warnings) {
     Json json{{"file", request.file},    {"checkSum", circuitCheckSum(circuit)},
               {"log", request.log},      {"settled", result.status == FitResult::Status::Finished},
               {"drives", result.drives}, {"values", Json::array()},
-              {"traces", Json::array()}, {"warnings", fitWarnings(result)}};
+              {"traces", Json::array()}, {"warnings", warnings}};
     for (const FittedValue& value : result.values) {
         json["values"].push_back(
             {{"name", value.what.name},
@@ -76,28 +87,29 @@ std::string fitCsv(const FitResult& result) {
     return text;
 }
 
-std::string fitText(const FitResult& result) {
+std::string fitText(const FitResult& result, const std::vector<std::string>& warnings) {
     std::string text;
     for (const SheetTable& table : fitTables(result)) {
         text += textTable(table) + "\n";
     }
-    for (const std::string& warning : fitWarnings(result)) {
+    for (const std::string& warning : warnings) {
         text += wrapped(warning, kTextWidth, "") + "\n";
     }
     return text;
 }
 
-std::string output(const Request& request, const Circuit& circuit, const FitResult& result) {
+std::string output(const Request& request, const Circuit& circuit, const FitResult& result,
+                   const std::vector<std::string>& warnings) {
     switch (request.form) {
     case OutputForm::Json:
-        return jsonText(fitJson(request, circuit, result));
+        return jsonText(fitJson(request, circuit, result, warnings));
     case OutputForm::Csv:
         return fitCsv(result);
     case OutputForm::Markdown: // check alone knows it
     case OutputForm::People:
         break;
     }
-    return fitText(result);
+    return fitText(result, warnings);
 }
 
 /// The fitted circuit in a file, if one was asked for.
@@ -124,14 +136,14 @@ Outcome fitCommand(const Request& request) {
         }
         what.push_back(*found);
     }
-    const Result<BenchLog> log = readLog(request, *circuit);
+    const Result<ReadLog> log = readLog(request, *circuit);
     if (!log) {
         return unreadable(log.error());
     }
     StudyOptions options;
     StudyWatch watch;
     watch.watch(options);
-    const FitResult result = runFit(*circuit, *log, what, options);
+    const FitResult result = runFit(*circuit, log->log, what, options);
     if (result.status == FitResult::Status::Useless) {
         return {ExitStatus::Unreadable, "", fmt::format("pumpwright: {}\n", result.message)};
     }
@@ -142,7 +154,7 @@ Outcome fitCommand(const Request& request) {
         return unreadable(written.error());
     }
     return {result.status == FitResult::Status::Finished ? ExitStatus::Fine : ExitStatus::Findings,
-            output(request, *circuit, result), ""};
+            output(request, *circuit, result, warningsOf(result, log->note)), ""};
 }
 
 } // namespace pumpwright

@@ -2,10 +2,8 @@
 #include "app/console/error_text.h"
 #include "app/console/text_table.h"
 #include "core/files/circuit_file.h"
-#include "core/files/csv_table.h"
 #include "core/files/json_text.h"
 #include "core/files/speed_trace_csv.h"
-#include "core/files/whole_file.h"
 #include "core/study/made_plan.h"
 #include "core/units/quantity_kind.h"
 
@@ -20,9 +18,7 @@ Outcome badUse(const std::string& text) {
 
 Result<DrivePlan> planOf(const Request& request, const Circuit& circuit) {
     if (!request.speed.empty()) {
-        const Result<std::string> text = fileText(request.speed, kMostCsvBytes);
-        const Result<SpeedTrace> trace =
-            text ? parseSpeedTrace(*text, request.speed) : tl::unexpected(text.error());
+        const Result<SpeedTrace> trace = readSpeedTrace(request.speed);
         return trace ? planFromTrace(circuit, *trace) : tl::unexpected(trace.error());
     }
     const Result<double> duration_s =

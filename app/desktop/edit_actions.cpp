@@ -1,5 +1,6 @@
 #include "app/desktop/edit_actions.h"
 
+#include "app/desktop/circuit/arrange_actions.h"
 #include "app/desktop/circuit/circuit_view.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/document/selection.h"
@@ -71,6 +72,7 @@ void EditActions::makeShaping() {
                          tr("Mirror the selection left to right"));
     m_delete = newAction(tr("&Delete"), QStringLiteral("delete"), QKeySequence(Qt::Key_Delete),
                          tr("Delete the selection"));
+    m_arrange = newArrangeActions(m_view, this);
     connect(m_rotate, &QAction::triggered, &m_view, &CircuitView::rotateSelection);
     connect(m_mirror, &QAction::triggered, &m_view, &CircuitView::mirrorSelection);
     connect(m_delete, &QAction::triggered, &m_view, &CircuitView::deleteSelection);
@@ -121,6 +123,7 @@ void EditActions::updateEnabled() {
         action->setEnabled(parts);
     }
     m_delete->setEnabled(any);
+    enableArrangeActions(m_arrange, m_selection.objects());
 }
 
 void EditActions::fillEditMenu(QMenu& menu) {
@@ -129,6 +132,7 @@ void EditActions::fillEditMenu(QMenu& menu) {
     menu.addActions({m_cut, m_copy, m_paste, m_duplicate, m_delete});
     menu.addSeparator();
     menu.addActions({m_rotate, m_mirror});
+    menu.addMenu(tr("Arra&nge"))->addActions(m_arrange);
     menu.addSeparator();
     menu.addAction(m_selectAll);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QList>
 #include <QObject>
 
 class QAction;
@@ -46,6 +47,7 @@ private:
     QAction* m_rotate = nullptr;
     QAction* m_mirror = nullptr;
     QAction* m_delete = nullptr;
+    QList<QAction*> m_arrange;
     QAction* m_select = nullptr;
     QAction* m_wire = nullptr;
     QAction* m_hose = nullptr;

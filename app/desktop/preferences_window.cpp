@@ -176,7 +176,7 @@ void PreferencesWindow::addWire(QFormLayout& form) {
         [change](double value) { change(&Wire::length_m, value); });
     std::vector<Choice> insulations;
     for (const InsulationClass& one : insulationClasses()) {
-        insulations.push_back({shown(one.label), shown(one.id)});
+        insulations.push_back({translatedWords(one.label), shown(one.id)});
     }
     addChoice(
         form, tr("Insulation"), insulations, [this] { return editable(m_preferences.newWire().insulation); },
@@ -186,7 +186,7 @@ void PreferencesWindow::addWire(QFormLayout& form) {
 void PreferencesWindow::addLimits(QFormLayout& form) {
     const auto add = [&](const ParameterSpec& spec, double ProjectLimits::*member) {
         addQuantity(
-            form, shown(spec.label), rangeOf(spec),
+            form, translatedWords(spec.label), rangeOf(spec),
             [this, member] { return m_preferences.newLimits().*member; },
             [this, member](double value) {
                 ProjectLimits limits = m_preferences.newLimits();

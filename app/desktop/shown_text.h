@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/units/text.h"
 #include "core/units/visible_text.h"
 
 #include <QString>
@@ -13,6 +14,12 @@ namespace pumpwright {
 inline QString shown(std::string_view text) {
     return QString::fromStdString(visibleText(text));
 }
+
+/// A sentence of core in the user's language.
+QString translated(const Text& text);
+
+/// Words of core that are marked by words(), in the user's language.
+QString translatedWords(std::string_view words);
 
 /// Text of core as it is, to be edited.
 inline QString editable(std::string_view text) {

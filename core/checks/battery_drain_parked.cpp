@@ -82,18 +82,18 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = drain.current_A * parked_s;
         finding.limit = limit_C;
         finding.kind = QuantityKind::Charge;
-        finding.what =
-            fmt::format("With everything switched off, {} draw{} {}: {} in {}; {} may lose {}.",
-                        listOf(namesOf(survey.circuit(), drain.parts)), drain.parts.size() == 1 ? "s" : "",
-                        amount(drain.current_A, QuantityKind::Current), amount(finding.value, finding.kind),
-                        amount(parked_s, QuantityKind::Time), nameOf(survey.circuit(), id),
-                        amount(limit_C, finding.kind));
-        finding.why = "A battery that is drained below half starts no engine and ages fast.";
+        finding.what = say("With everything switched off, {} {} {}: {} in {}; {} may lose {}.",
+                           listOf(namesOf(survey.circuit(), drain.parts)),
+                           drain.parts.size() == 1 ? say("draws") : say("draw"),
+                           amount(drain.current_A, QuantityKind::Current),
+                           amount(finding.value, finding.kind), amount(parked_s, QuantityKind::Time),
+                           nameOf(survey.circuit(), id), amount(limit_C, finding.kind));
+        finding.why = say("A battery that is drained below half starts no engine and ages fast.");
         finding.remedies = {
-            {"Feed " + nameOf(survey.circuit(), drain.parts.front()) +
-                 " over a contact of the ignition switch, after its fuse.",
+            {say("Feed {} over a contact of the ignition switch, after its fuse.",
+                 nameOf(survey.circuit(), drain.parts.front())),
              {}},
-            {"State a shorter time between two charges, if the vehicle is never left longer.", {}}};
+            {say("State a shorter time between two charges, if the vehicle is never left longer."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -102,9 +102,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kBatteryDrainParked{"battery-drain-parked",
-                                      "Battery drained while parked",
+                                      words("Battery drained while parked"),
                                       SignalWord::Caution,
-                                      "common practice, no published source",
+                                      words("common practice, no published source"),
                                       false,
                                       check};
 

@@ -45,16 +45,15 @@ Remedy resistorRemedy(const Survey& survey, const CapacitorCharge& charge, doubl
     const auto last = std::find_if(charge.feed.rbegin(), charge.feed.rend(),
                                    [](const LeadStep& step) { return step.wire.has_value(); });
     if (size == kResistors_ohm.end() || last == charge.feed.rend()) {
-        return {fmt::format("Put a resistor of {} before {}.", amount(wanted_ohm, QuantityKind::Resistance),
-                            name),
+        return {say("Put a resistor of {} before {}.", amount(wanted_ohm, QuantityKind::Resistance), name),
                 {}};
     }
     Part resistor = partBeside(circuit, resistorKind(), circuit.parts.at(charge.capacitor).at);
     resistor.values["resistance_ohm"] = *size;
-    return {fmt::format("Put a resistor of {} into {}, before {}.", amount(*size, QuantityKind::Resistance),
-                        nameOf(circuit, *last->wire), name),
+    return {say("Put a resistor of {} into {}, before {}.", amount(*size, QuantityKind::Resistance),
+                nameOf(circuit, *last->wire), name),
             insertEdit(circuit, *last->wire, last->to, std::move(resistor), "2", "1",
-                       "Add a resistor before " + name)};
+                       say("Add a resistor before {}", name))};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const CapacitorCharge& charge,
@@ -67,13 +66,13 @@ Finding findingFor(const Rule& rule, const Survey& survey, const CapacitorCharge
     finding.value = charge.inrush_A;
     finding.limit = rating_A;
     finding.kind = QuantityKind::Current;
-    finding.what = fmt::format(
-        "The contact {}–{} of {} charges {} with {}, over {} in all; it may make {}.", branch.from, branch.to,
-        nameOf(survey.circuit(), branch.part), nameOf(survey.circuit(), charge.capacitor),
-        amount(finding.value, finding.kind), amount(charge.resistance_ohm, QuantityKind::Resistance),
-        amount(finding.limit, finding.kind));
+    finding.what =
+        say("The contact {}–{} of {} charges {} with {}, over {} in all; it may make {}.", branch.from,
+            branch.to, nameOf(survey.circuit(), branch.part), nameOf(survey.circuit(), charge.capacitor),
+            amount(finding.value, finding.kind), amount(charge.resistance_ohm, QuantityKind::Resistance),
+            amount(finding.limit, finding.kind));
     finding.why =
-        "An empty capacitor is a short for a moment: the small contact welds, and the load runs on.";
+        say("An empty capacitor is a short for a moment: the small contact welds, and the load runs on.");
     finding.remedies = {resistorRemedy(survey, charge, rating_A)};
     return finding;
 }
@@ -91,9 +90,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kCapacitorInrush{"capacitor-inrush",
-                                   "Contact charges a capacitor",
+                                   words("Contact charges a capacitor"),
                                    SignalWord::Warning,
-                                   "the contact's rating for making; I = V/R of the charge: physics",
+                                   words("the contact's rating for making; I = V/R of the charge: physics"),
                                    false,
                                    check};
 

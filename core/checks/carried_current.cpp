@@ -106,9 +106,9 @@ CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch) {
     return larger(drive, expectedOf(survey, branch).running_A);
 }
 
-std::string whereFrom(const CarriedCurrent& current) {
-    return current.at_s ? "in the drive at " + amount(*current.at_s, QuantityKind::Time)
-                        : "by the nameplates of its loads";
+Text whereFrom(const CarriedCurrent& current) {
+    return current.at_s ? say("in the drive at {}", amount(*current.at_s, QuantityKind::Time))
+                        : say("by the nameplates of its loads");
 }
 
 } // namespace pumpwright

@@ -25,7 +25,7 @@ CarriedCurrent makingCurrent(const Survey& survey, std::size_t branch);
 CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch);
 
 /// "in the drive at 12.3 s" or "by the nameplates of its loads".
-std::string whereFrom(const CarriedCurrent& current);
+Text whereFrom(const CarriedCurrent& current);
 
 /// The contact that a branch of the sort Contact stands for.
 const Contact& contactOf(const Survey& survey, const Branch& branch);

@@ -61,8 +61,8 @@ std::optional<Bridge> bridgeOf(const Survey& survey, std::size_t one, std::size_
 }
 
 /// Takes the wires off a terminal.
-Edit openEdit(const Circuit& circuit, const End& end, std::string name) {
-    Edit edit{std::move(name), {}};
+Edit openEdit(const Circuit& circuit, const End& end, Text name) {
+    Edit edit{name.english(), {}};
     for (const auto& [id, wire] : circuit.wires) {
         if (wire.from == end || wire.to == end) {
             edit.changes.push_back(takeWire(id));
@@ -80,23 +80,21 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Bridge& bridge)
     finding.value = bridge.current_A;
     finding.limit = kArc_A;
     finding.kind = QuantityKind::Current;
-    finding.what =
-        fmt::format("{} of {} is plus and {} is minus: as {} leaves one under {}, the arc can reach "
-                    "the other, and plus lies on minus over it.",
-                    high.to, name, low.to, high.from, amount(finding.value, finding.kind));
-    finding.why = "The arc then draws the battery's current until the fuse opens or the relay has burnt out.";
-    finding.remedies = {
-        {fmt::format("Switch plus and minus with two relays, so that one opens before the other "
-                     "closes, instead of {}.",
-                     name),
-         {}}};
-    const Edit open = openEdit(survey.circuit(), low.toEnd(), "Leave " + low.to + " of " + name + " open");
+    finding.what = say("{} of {} is plus and {} is minus: as {} leaves one under {}, the arc can reach "
+                       "the other, and plus lies on minus over it.",
+                       high.to, name, low.to, high.from, amount(finding.value, finding.kind));
+    finding.why =
+        say("The arc then draws the battery's current until the fuse opens or the relay has burnt out.");
+    finding.remedies = {{say("Switch plus and minus with two relays, so that one opens before the other "
+                             "closes, instead of {}.",
+                             name),
+                         {}}};
+    const Edit open = openEdit(survey.circuit(), low.toEnd(), say("Leave {} of {} open", low.to, name));
     if (!open.changes.empty()) {
-        finding.remedies.insert(
-            finding.remedies.begin(),
-            {fmt::format("Take the wire off {}: what hangs on {} then runs out by itself.",
-                         nameOf(survey.circuit(), low.toEnd()), high.from),
-             open});
+        finding.remedies.insert(finding.remedies.begin(),
+                                {say("Take the wire off {}: what hangs on {} then runs out by itself.",
+                                     nameOf(survey.circuit(), low.toEnd()), high.from),
+                                 open});
     }
     return finding;
 }
@@ -121,12 +119,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kChangeoverArc{
-    "changeover-arc",
-    "Arc can bridge a changeover contact",
-    SignalWord::Warning,
-    "least current of an arc: Bell System paper on arcing of contacts, 1953; 0.4 A for silver from memory",
-    false,
-    check};
+extern const Rule kChangeoverArc{"changeover-arc",
+                                 words("Arc can bridge a changeover contact"),
+                                 SignalWord::Warning,
+                                 words("least current of an arc: Bell System paper on arcing of contacts, "
+                                       "1953; 0.4 A for silver from memory"),
+                                 false,
+                                 check};
 
 } // namespace pumpwright

@@ -31,15 +31,15 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = circuit_A + source.vehicleLoad_A;
         finding.limit = source.chargeLimit_A;
         finding.kind = QuantityKind::Current;
-        finding.what = fmt::format(
-            "This circuit takes {} and the rest of the vehicle {}, {} together; {} is charged with {}.",
-            amount(circuit_A, finding.kind), amount(source.vehicleLoad_A, finding.kind),
-            amount(finding.value, finding.kind), name, amount(finding.limit, finding.kind));
+        finding.what =
+            say("This circuit takes {} and the rest of the vehicle {}, {} together; {} is charged with {}.",
+                amount(circuit_A, finding.kind), amount(source.vehicleLoad_A, finding.kind),
+                amount(finding.value, finding.kind), name, amount(finding.limit, finding.kind));
         finding.why =
-            "What the alternator or converter can't give comes out of the battery, until it is empty.";
+            say("What the alternator or converter can't give comes out of the battery, until it is empty.");
         finding.remedies = {
-            {"Fit an alternator or converter for at least " + amount(finding.value, finding.kind) + ".", {}},
-            {"Switch off other consumers while the pump runs.", {}}};
+            {say("Fit an alternator or converter for at least {}.", amount(finding.value, finding.kind)), {}},
+            {say("Switch off other consumers while the pump runs."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -48,9 +48,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kChargingTooWeak{"charging-too-weak",
-                                   "Alternator or converter too weak",
+                                   words("Alternator or converter too weak"),
                                    SignalWord::Caution,
-                                   "the source's charging current limit",
+                                   words("the source's charging current limit"),
                                    false,
                                    check};
 

@@ -36,15 +36,15 @@ std::optional<Remedy> bleedRemedy(const Survey& survey, const LoadPath& path, co
         return std::nullopt;
     }
     const std::string name = nameOf(survey.circuit(), path.part);
-    EditDraft draft(survey.circuit(), "Draw the leakage at " + name + " off");
+    EditDraft draft(survey.circuit(), say("Draw the leakage at {} off", name));
     const PartId resistor = draft.add(resistorKind(), path.part);
     draft.setValue(resistor, "resistance_ohm", *size);
     draft.setValue(resistor, "ratedPower_W", kMostPower_W);
     draft.addWire({path.part, path.load.from}, {resistor, "1"}, 0.75e-6, kLead_m);
     draft.addWire({resistor, "2"}, {path.part, path.load.to}, 0.75e-6, kLead_m);
-    return Remedy{fmt::format("Fit a resistor of {} and {} beside the coil of {}.",
-                              amount(*size, QuantityKind::Resistance),
-                              amount(kMostPower_W, QuantityKind::Power), name),
+    return Remedy{say("Fit a resistor of {} and {} beside the coil of {}.",
+                      amount(*size, QuantityKind::Resistance), amount(kMostPower_W, QuantityKind::Power),
+                      name),
                   std::move(draft).edit()};
 }
 
@@ -58,16 +58,16 @@ Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& path,
     finding.value = ownCurrent_A(residual, coil);
     finding.limit = limit_A;
     finding.kind = QuantityKind::Current;
-    finding.what = fmt::format("Switched off, the coil of {} still gets {} over {}; it lets go for certain "
-                               "below {}, 90 % of its drop-out current.",
-                               nameOf(survey.circuit(), path.part), amount(finding.value, finding.kind),
-                               listOf(over), amount(finding.limit, finding.kind));
-    finding.why = "A relay that has once pulled in stays in: the pump does not stop.";
+    finding.what = say("Switched off, the coil of {} still gets {} over {}; it lets go for certain "
+                       "below {}, 90 % of its drop-out current.",
+                       nameOf(survey.circuit(), path.part), amount(finding.value, finding.kind), listOf(over),
+                       amount(finding.limit, finding.kind));
+    finding.why = say("A relay that has once pulled in stays in: the pump does not stop.");
     if (const auto bleed = bleedRemedy(survey, path, coil, residual, limit_A)) {
         finding.remedies.push_back(*bleed);
     }
     finding.remedies.push_back(
-        {fmt::format("Take {} off what switches the coil, or put a relay between.", listOf(over)), {}});
+        {say("Take {} off what switches the coil, or put a relay between.", listOf(over)), {}});
     return finding;
 }
 
@@ -90,9 +90,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kCoilHeldByLeakage{"coil-held-by-leakage",
-                                     "Relay may not drop out",
+                                     words("Relay may not drop out"),
                                      SignalWord::Warning,
-                                     "Caltrans equipment electrical standards 8.4",
+                                     words("Caltrans equipment electrical standards 8.4"),
                                      false,
                                      check};
 

@@ -64,9 +64,9 @@ std::optional<Remedy> gaugeRemedy(const Survey& survey, const LoadPath& path, co
             for (const auto& [id, area] : thicker) {
                 ids.push_back(id);
             }
-            const std::string text = fmt::format("{} in {}", listOf(namesOf(survey.circuit(), ids)),
-                                                 amount(area_m2, QuantityKind::WireArea));
-            return Remedy{"Lay " + text + ".", areaEdit(survey.circuit(), thicker, "Lay " + text)};
+            const Text text = say("{} in {}", listOf(namesOf(survey.circuit(), ids)),
+                                  amount(area_m2, QuantityKind::WireArea));
+            return Remedy{say("Lay {}.", text), areaEdit(survey.circuit(), thicker, say("Lay {}", text))};
         }
     }
     return std::nullopt;
@@ -80,17 +80,16 @@ Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& path,
     finding.value = hot.gets_V(hot.lead_ohm);
     finding.limit = hot.needs_V;
     finding.kind = QuantityKind::Voltage;
-    finding.what =
-        fmt::format("With {} of supply the coil of {} gets {}; hot, at {}, it needs {}.",
-                    amount(limits.lowestSupply_V, finding.kind), name, amount(finding.value, finding.kind),
-                    amount(limits.ambient_K + kOwnHeat_K, QuantityKind::Temperature),
-                    amount(finding.limit, finding.kind));
-    finding.why = "A hot relay that has dropped out does not pull in again while the supply is low.";
+    finding.what = say("With {} of supply the coil of {} gets {}; hot, at {}, it needs {}.",
+                       amount(limits.lowestSupply_V, finding.kind), name, amount(finding.value, finding.kind),
+                       amount(limits.ambient_K + kOwnHeat_K, QuantityKind::Temperature),
+                       amount(finding.limit, finding.kind));
+    finding.why = say("A hot relay that has dropped out does not pull in again while the supply is low.");
     if (const auto gauge = gaugeRemedy(survey, path, hot)) {
         finding.remedies.push_back(*gauge);
     }
     finding.remedies.push_back(
-        {fmt::format("Choose a relay that pulls in at less as {}, or fit it where it is cooler.", name), {}});
+        {say("Choose a relay that pulls in at less as {}, or fit it where it is cooler.", name), {}});
     return finding;
 }
 
@@ -110,12 +109,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kCoilPullInMargin{"coil-pull-in-margin",
-                                    "Relay may not pull in when hot",
-                                    SignalWord::Warning,
-                                    "Caltrans equipment electrical standards 8.3; lowest supply set in the "
-                                    "project's limits",
-                                    false,
-                                    check};
+extern const Rule kCoilPullInMargin{
+    "coil-pull-in-margin",
+    words("Relay may not pull in when hot"),
+    SignalWord::Warning,
+    words("Caltrans equipment electrical standards 8.3; lowest supply set in the "
+          "project's limits"),
+    false,
+    check};
 
 } // namespace pumpwright

@@ -97,56 +97,60 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& branch) {
     const std::string name = nameOf(survey.circuit(), branch.part);
     const PlusSide side = plusSide(survey, branch.fromNet, branch.toNet);
     if (side == PlusSide::Either || side == PlusSide::None) {
-        return {{"Fit a resistor of about 680 Ω across " + name +
-                     "'s coil: its current may have either direction.",
+        return {{say("Fit a resistor of about 680 Ω across {}'s coil: its current may have either direction.",
+                     name),
                  {}}};
     }
     const bool plusIsFrom = side == PlusSide::First;
     std::vector<Remedy> remedies;
     if (offersBuiltInDiode(survey.part(branch.part)) && plusIsFrom == coil.plusGoesToMinus) {
-        remedies.push_back({"Use a relay with a built-in diode as " + name + ".",
+        remedies.push_back({say("Use a relay with a built-in diode as {}.", name),
                             choiceEdit(survey.circuit(), branch.part, "suppression", "diode",
-                                       "Build a diode into " + name)});
+                                       say("Build a diode into {}", name))});
     }
     const End plus = plusIsFrom ? branch.fromEnd() : branch.toEnd();
     const End minus = plusIsFrom ? branch.toEnd() : branch.fromEnd();
-    remedies.push_back(
-        {fmt::format("Fit a diode across the coil, cathode to {}.", nameOf(survey.circuit(), plus)),
-         diodeEdit(survey.circuit(), plus, minus, 0, "Add a diode across " + name)});
+    remedies.push_back({say("Fit a diode across the coil, cathode to {}.", nameOf(survey.circuit(), plus)),
+                        diodeEdit(survey.circuit(), plus, minus, 0, say("Add a diode across {}", name))});
     return remedies;
 }
 
 /// "contact 1–2 of B1", "output 1–2 of K2".
-std::string openingName(const Survey& survey, const Opening& opening) {
-    return fmt::format("the {} {}–{} of {}", opening.semiconductor ? "output" : "contact",
-                       opening.branch->from, opening.branch->to,
-                       nameOf(survey.circuit(), opening.branch->part));
+Text openingName(const Survey& survey, const Opening& opening) {
+    return say(opening.semiconductor ? "the output {}–{} of {}" : "the contact {}–{} of {}",
+               opening.branch->from, opening.branch->to, nameOf(survey.circuit(), opening.branch->part));
+}
+
+Text originOf(const Spike& spike, const Opening& opening) {
+    if (spike.at_s) {
+        return say("in the drive at {}", amount(*spike.at_s, QuantityKind::Time));
+    }
+    return opening.semiconductor ? say("by I·√(L/C)")
+                                 : say("by I·√(L/C), as far as the opening gap stands it");
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Branch& branch, const Spike& spike,
                    const Opening& opening) {
-    const std::string from = spike.at_s ? "in the drive at " + amount(*spike.at_s, QuantityKind::Time)
-                             : opening.semiconductor ? std::string("by I·√(L/C)")
-                                                     : std::string("by I·√(L/C), as far as the opening gap "
-                                                                   "stands it");
+    const std::string name = nameOf(survey.circuit(), branch.part);
+    const Text from = originOf(spike, opening);
     Finding finding = newFinding(rule);
     finding.parts = {branch.part};
     finding.value = spike.value_V;
     finding.kind = QuantityKind::Voltage;
     finding.at_s = spike.at_s;
     finding.what =
-        fmt::format("{} is switched off without suppression: its coil makes a spike of {} ({}).",
-                    nameOf(survey.circuit(), branch.part), amount(spike.value_V, finding.kind), from);
-    if (opening.branch != nullptr) {
-        finding.what.pop_back();
-        finding.what += fmt::format("; with the supply that makes {} across {}, which stands {}.",
-                                    amount(spike.value_V + survey.supplyVoltage_V(), finding.kind),
-                                    openingName(survey, opening), amount(opening.stands_V, finding.kind));
-    }
+        opening.branch == nullptr
+            ? say("{} is switched off without suppression: its coil makes a spike of {} ({}).", name,
+                  amount(spike.value_V, finding.kind), from)
+            : say("{} is switched off without suppression: its coil makes a spike of {} ({}); with the "
+                  "supply that makes {} across {}, which stands {}.",
+                  name, amount(spike.value_V, finding.kind), from,
+                  amount(spike.value_V + survey.supplyVoltage_V(), finding.kind),
+                  openingName(survey, opening), amount(opening.stands_V, finding.kind));
     finding.why =
         opening.semiconductor
-            ? "The output breaks down at every switch-off; in the end it fails closed."
-            : "The spike burns the contact that switches the coil and can destroy electronics nearby.";
+            ? say("The output breaks down at every switch-off; in the end it fails closed.")
+            : say("The spike burns the contact that switches the coil and can destroy electronics nearby.");
     finding.remedies = remedies(survey, branch);
     return finding;
 }
@@ -174,9 +178,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kCoilWithoutSuppression{
     "coil-without-suppression",
-    "Coil without suppression",
+    words("Coil without suppression"),
     SignalWord::Caution,
-    "Caltrans equipment electrical standards 8.1; spike: ISO 7637-2, pulse 1, or what the output stands",
+    words(
+        "Caltrans equipment electrical standards 8.1; spike: ISO 7637-2, pulse 1, or what the output stands"),
     false,
     check};
 

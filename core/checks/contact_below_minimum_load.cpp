@@ -27,12 +27,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = least_A;
         finding.kind = QuantityKind::Current;
         finding.what =
-            fmt::format("The contact {}–{} of {} switches {}; below {} it does not stay clean.", branch.from,
-                        branch.to, name, amount(current_A, finding.kind), amount(least_A, finding.kind));
+            say("The contact {}–{} of {} switches {}; below {} it does not stay clean.", branch.from,
+                branch.to, name, amount(current_A, finding.kind), amount(least_A, finding.kind));
         finding.why =
-            "A power contact needs the small arc to burn off its film; without it fails now and then.";
-        finding.remedies = {{"Choose a part with a contact for small loads as " + name + ".", {}},
-                            {"Let a resistor beside the load draw what is missing.", {}}};
+            say("A power contact needs the small arc to burn off its film; without it fails now and then.");
+        finding.remedies = {{say("Choose a part with a contact for small loads as {}.", name), {}},
+                            {say("Let a resistor beside the load draw what is missing."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -42,9 +42,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kContactBelowMinimumLoad{
     "contact-below-minimum-load",
-    "Load too small for the contact",
+    words("Load too small for the contact"),
     SignalWord::Notice,
-    "the contact's least current; 1 A for 40 to 70 A relays in their data sheets",
+    words("the contact's least current; 1 A for 40 to 70 A relays in their data sheets"),
     false,
     check};
 

@@ -23,11 +23,11 @@ std::optional<Remedy> diodeRemedy(const Survey& survey, std::size_t contact, con
     }
     const std::string name = nameOf(survey.circuit(), winding.part);
     const End plus{winding.part, winding.load.from};
-    return Remedy{fmt::format("Fit a diode across {}, cathode to {}, so that its current does not go through "
-                              "the arc.",
-                              name, nameOf(survey.circuit(), plus)),
+    return Remedy{say("Fit a diode across {}, cathode to {}, so that its current does not go through "
+                      "the arc.",
+                      name, nameOf(survey.circuit(), plus)),
                   diodeEdit(survey.circuit(), plus, {winding.part, winding.load.to}, winding.load.running_A,
-                            "Add a diode across " + name)};
+                            say("Add a diode across {}", name))};
 }
 
 std::vector<Remedy> remedies(const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
@@ -41,20 +41,20 @@ std::vector<Remedy> remedies(const Survey& survey, std::size_t contact, const Sw
     if (const auto relay = powerRelayRemedy(survey, loads, contact, {0, 0, current.value_A})) {
         all.push_back(*relay);
     }
-    all.push_back({fmt::format("Let {} switch a relay whose contact may break {}.",
-                               nameOf(survey.circuit(), survey.branches()[contact].part),
-                               amount(current.value_A, QuantityKind::Current)),
+    all.push_back({say("Let {} switch a relay whose contact may break {}.",
+                       nameOf(survey.circuit(), survey.branches()[contact].part),
+                       amount(current.value_A, QuantityKind::Current)),
                    {}});
     return all;
 }
 
 /// " (a motor, DC-3)", empty without a load.
-std::string categoryNote(const LoadPath* path) {
+Text categoryNote(const LoadPath* path) {
     if (path == nullptr) {
-        return "";
+        return {};
     }
     const UtilisationCategory category = categoryOf(path->load);
-    return fmt::format(" ({}, {})", category.load, category.name);
+    return say(" ({}, {})", said(category.load), category.name);
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
@@ -68,15 +68,14 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, 
     finding.limit = limit.value_A;
     finding.kind = QuantityKind::Current;
     finding.at_s = current.at_s;
-    finding.what =
-        fmt::format("The contact {}–{} of {} opens under {} ({}); with {} load{} it may break {}.",
-                    branch.from, branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
-                    limit.inductive != nullptr ? "an inductive" : "a resistive", categoryNote(load),
-                    amount(finding.limit, finding.kind));
+    finding.what = say("The contact {}–{} of {} opens under {} ({}); with {} load{} it may break {}.",
+                       branch.from, branch.to, name, amount(finding.value, finding.kind), whereFrom(current),
+                       limit.inductive != nullptr ? say("an inductive") : say("a resistive"),
+                       categoryNote(load), amount(finding.limit, finding.kind));
     if (limit.derived) {
-        finding.source = "FAA AC 43.13-1B, table 11-4: half the resistive rating";
+        finding.source = words("FAA AC 43.13-1B, table 11-4: half the resistive rating");
     }
-    finding.why = "The arc at opening eats the contact; in the end it sticks or no longer closes.";
+    finding.why = say("The arc at opening eats the contact; in the end it sticks or no longer closes.");
     finding.remedies = remedies(survey, contact, loads, current, limit);
     return finding;
 }
@@ -104,9 +103,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kContactBreakingCurrent{
     "contact-breaking-current",
-    "Contact breaks too high a current",
+    words("Contact breaks too high a current"),
     SignalWord::Caution,
-    "the contact's rating for breaking; kinds of load: IEC 60947-4-1 and IEC 60947-5-1",
+    words("the contact's rating for breaking; kinds of load: IEC 60947-4-1 and IEC 60947-5-1"),
     false,
     check};
 

@@ -28,19 +28,19 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t number, c
     finding.limit = limit_A;
     finding.kind = QuantityKind::Current;
     finding.at_s = current.at_s;
-    finding.what = fmt::format(
-        "The contact {}–{} of {} carries {} ({}); it is rated for {}{}.", branch.from, branch.to, name,
-        amount(finding.value, finding.kind), whereFrom(current), amount(rated_A, finding.kind),
-        limit_A < rated_A
-            ? fmt::format(", and good for {} at {}", amount(limit_A, finding.kind),
-                          amount(surroundings_K(survey, branch.part), QuantityKind::Temperature))
-            : "");
-    finding.why = "An overloaded contact heats up, softens its housing and in the end fails closed or open.";
+    finding.what =
+        say("The contact {}–{} of {} carries {} ({}); it is rated for {}{}.", branch.from, branch.to, name,
+            amount(finding.value, finding.kind), whereFrom(current), amount(rated_A, finding.kind),
+            limit_A < rated_A ? say(", and good for {} at {}", amount(limit_A, finding.kind),
+                                    amount(surroundings_K(survey, branch.part), QuantityKind::Temperature))
+                              : Text());
+    finding.why =
+        say("An overloaded contact heats up, softens its housing and in the end fails closed or open.");
     if (const auto relay = powerRelayRemedy(survey, loads, number, {current.value_A, 0, 0})) {
         finding.remedies.push_back(*relay);
     }
-    finding.remedies.push_back({fmt::format("Choose a part with a contact for at least {} as {}.",
-                                            amount(finding.value, finding.kind), name),
+    finding.remedies.push_back({say("Choose a part with a contact for at least {} as {}.",
+                                    amount(finding.value, finding.kind), name),
                                 {}});
     return finding;
 }
@@ -92,13 +92,14 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kContactContinuousCurrent{"contact-continuous-current",
-                                            "Contact carries more than its rating",
-                                            SignalWord::Warning,
-                                            "the contact's rating; relays in heat: data sheet of a 70 A "
-                                            "power relay; five seconds as continuous: common "
-                                            "practice, no published source",
-                                            false,
-                                            check};
+extern const Rule kContactContinuousCurrent{
+    "contact-continuous-current",
+    words("Contact carries more than its rating"),
+    SignalWord::Warning,
+    words("the contact's rating; relays in heat: data sheet of a 70 A "
+          "power relay; five seconds as continuous: common "
+          "practice, no published source"),
+    false,
+    check};
 
 } // namespace pumpwright

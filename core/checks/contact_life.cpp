@@ -71,9 +71,9 @@ std::vector<Remedy> remedies(const Survey& survey, const Wear& wear) {
         }
     }
     all.push_back(
-        {"Let a timer with delay on release hold the pump longer, so that it starts less often.", {}});
-    all.push_back({fmt::format("Choose a part with a longer electrical life or a larger contact as {}.",
-                               nameOf(survey.circuit(), survey.branches()[wear.contact].part)),
+        {say("Let a timer with delay on release hold the pump longer, so that it starts less often."), {}});
+    all.push_back({say("Choose a part with a longer electrical life or a larger contact as {}.",
+                       nameOf(survey.circuit(), survey.branches()[wear.contact].part)),
                    {}});
     return all;
 }
@@ -86,15 +86,14 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Wear& wear) {
     finding.value = kYears * wear.perYear;
     finding.limit = wear.lasts;
     finding.what =
-        fmt::format("The contact {}–{} of {} closes {:.0f} times in the drive, about {:.0f} times in a year "
-                    "of {}. Rated for "
-                    "{:.0f} operations at {}, it lasts about {:.0f} at {} ({}): {:.1f} years, of {:.0f}.",
-                    branch.from, branch.to, nameOf(survey.circuit(), branch.part), wear.inDrive,
-                    about(wear.perYear), amount(survey.circuit().limits.drivenPerYear_s, QuantityKind::Time),
-                    rating.operations, amount(wear.limit_A, QuantityKind::Current), about(wear.lasts),
-                    amount(wear.current.value_A, QuantityKind::Current), whereFrom(wear.current),
-                    wear.lasts / wear.perYear, kYears);
-    finding.why = "A worn contact welds or no longer closes: the pump runs on, or not at all.";
+        say("The contact {}–{} of {} closes {} times in the drive, about {} times in a year of {}. Rated "
+            "for {} operations at {}, it lasts about {} at {} ({}): {} years, of {}.",
+            branch.from, branch.to, nameOf(survey.circuit(), branch.part), whole(wear.inDrive),
+            whole(about(wear.perYear)), amount(survey.circuit().limits.drivenPerYear_s, QuantityKind::Time),
+            whole(rating.operations), amount(wear.limit_A, QuantityKind::Current), whole(about(wear.lasts)),
+            amount(wear.current.value_A, QuantityKind::Current), whereFrom(wear.current),
+            fmt::format("{:.1f}", wear.lasts / wear.perYear), whole(kYears));
+    finding.why = say("A worn contact welds or no longer closes: the pump runs on, or not at all.");
     finding.remedies = remedies(survey, wear);
     return finding;
 }
@@ -118,13 +117,14 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kContactLife{"contact-life",
-                               "Contact worn out too soon",
-                               SignalWord::Caution,
-                               "the contact's rated operations; ten years, and how life goes with current: "
-                               "common practice, no published "
-                               "source",
-                               true,
-                               check};
+extern const Rule kContactLife{
+    "contact-life",
+    words("Contact worn out too soon"),
+    SignalWord::Caution,
+    words("the contact's rated operations; ten years, and how life goes with current: "
+          "common practice, no published "
+          "source"),
+    true,
+    check};
 
 } // namespace pumpwright

@@ -28,12 +28,12 @@ double limitOf_A(const Survey& survey, std::size_t contact, const SwitchedLoads&
 }
 
 /// " into a motor, DC-3", empty without a load.
-std::string into(const LoadPath* path) {
+Text into(const LoadPath* path) {
     if (path == nullptr) {
-        return "";
+        return {};
     }
     const UtilisationCategory category = categoryOf(path->load);
-    return fmt::format(" into {}, {}", category.load, category.name);
+    return say(" into {}, {}", said(category.load), category.name);
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, const SwitchedLoads& loads,
@@ -48,16 +48,16 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t contact, 
     finding.kind = QuantityKind::Current;
     finding.at_s = current.at_s;
     finding.what =
-        fmt::format("The contact {}–{} of {} closes on an inrush of {}{} ({}); it may make {}.", branch.from,
-                    branch.to, name, amount(finding.value, finding.kind), into(loads.heaviest(contact)),
-                    whereFrom(current), amount(finding.limit, finding.kind));
-    finding.why = "A contact that bounces on too high an inrush welds, and the load runs on.";
+        say("The contact {}–{} of {} closes on an inrush of {}{} ({}); it may make {}.", branch.from,
+            branch.to, name, amount(finding.value, finding.kind), into(loads.heaviest(contact)),
+            whereFrom(current), amount(finding.limit, finding.kind));
+    finding.why = say("A contact that bounces on too high an inrush welds, and the load runs on.");
     if (const auto relay = powerRelayRemedy(survey, loads, contact, {0, current.value_A, 0})) {
         finding.remedies.push_back(*relay);
     }
-    finding.remedies.push_back({fmt::format("Choose a part that may make at least {} as {}.",
-                                            amount(finding.value, finding.kind), name),
-                                {}});
+    finding.remedies.push_back(
+        {say("Choose a part that may make at least {} as {}.", amount(finding.value, finding.kind), name),
+         {}});
     return finding;
 }
 
@@ -86,9 +86,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kContactMakingCurrent{
     "contact-making-current",
-    "Contact closes on too high an inrush",
+    words("Contact closes on too high an inrush"),
     SignalWord::Warning,
-    "the contact's rating for making; lamps: FAA AC 43.13-1B, table 11-4; kinds of load: IEC 60947-4-1",
+    words(
+        "the contact's rating for making; lamps: FAA AC 43.13-1B, table 11-4; kinds of load: IEC 60947-4-1"),
     false,
     check};
 

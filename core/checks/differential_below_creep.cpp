@@ -63,18 +63,17 @@ Finding findingFor(const Rule& rule, const Survey& survey, const SetPoint& setPo
     finding.limit = creep.room_Pa;
     finding.kind = QuantityKind::PressureDifference;
     finding.at_s = creep.at_s;
-    finding.what =
-        fmt::format("After the pump's stop at {} the vacuum falls back by {} within {}; {} closes again "
-                    "after {}.",
-                    amount(creep.at_s, QuantityKind::Time), amount(creep.value_Pa, finding.kind),
-                    amount(kCreep_s, QuantityKind::Time), name, amount(creep.room_Pa, finding.kind));
+    finding.what = say("After the pump's stop at {} the vacuum falls back by {} within {}; {} closes again "
+                       "after {}.",
+                       amount(creep.at_s, QuantityKind::Time), amount(creep.value_Pa, finding.kind),
+                       amount(kCreep_s, QuantityKind::Time), name, amount(creep.room_Pa, finding.kind));
     finding.why =
-        "Gas that was pumped down fast warms up again and its pressure rises: the pump starts anew.";
+        say("Gas that was pumped down fast warms up again and its pressure rises: the pump starts anew.");
     if (auto remedy = widerDifferential(survey, setPoint.part)) {
         finding.remedies.push_back(std::move(*remedy));
     }
     finding.remedies.push_back(
-        {"Let a timer with delay on release run the pump on after the switch has opened.", {}});
+        {say("Let a timer with delay on release run the pump on after the switch has opened."), {}});
     return finding;
 }
 
@@ -104,9 +103,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kDifferentialBelowCreep{"differential-below-creep",
-                                          "Differential smaller than the pressure's creep back",
+                                          words("Differential smaller than the pressure's creep back"),
                                           SignalWord::Caution,
-                                          "common practice, no published source",
+                                          words("common practice, no published source"),
                                           true,
                                           check};
 

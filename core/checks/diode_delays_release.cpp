@@ -62,11 +62,12 @@ Remedy remedyFor(const Survey& survey, const Branch& coil, const PartId& diode) 
     const Circuit& circuit = survey.circuit();
     const std::string name = nameOf(circuit, diode);
     if (diode == coil.part) {
-        return {"Use a relay with diode and zener inside as " + name + ".",
-                choiceEdit(circuit, diode, "suppression", "zener", "Build diode and zener into " + name)};
+        return {
+            say("Use a relay with diode and zener inside as {}.", name),
+            choiceEdit(circuit, diode, "suppression", "zener", say("Build diode and zener into {}", name))};
     }
-    const std::string text = fmt::format("Put a zener of {} in a row with {}, anode to anode.",
-                                         amount(kZener_V, QuantityKind::Voltage), name);
+    const Text text = say("Put a zener of {} in a row with {}, anode to anode.",
+                          amount(kZener_V, QuantityKind::Voltage), name);
     const End anode{diode, survey.features(diode).rectifier->anode};
     const auto wire = onlyWireAt(circuit, anode);
     if (!wire || survey.features(diode).rectifier->zener) {
@@ -74,7 +75,8 @@ Remedy remedyFor(const Survey& survey, const Branch& coil, const PartId& diode) 
     }
     Part zener = partBeside(circuit, zenerKind(), circuit.parts.at(diode).at);
     zener.values["zenerVoltage_V"] = kZener_V;
-    return {text, insertEdit(circuit, *wire, anode, std::move(zener), "A", "K", "Add a zener to " + name)};
+    return {text,
+            insertEdit(circuit, *wire, anode, std::move(zener), "A", "K", say("Add a zener to {}", name))};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -102,7 +104,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = slow_s - fast_s;
         finding.limit = kAllowed_s;
         finding.kind = QuantityKind::Time;
-        finding.what = fmt::format(
+        finding.what = say(
             "The diode across the coil of {} lets it go after {}, {} later than diode and zener would; its "
             "contact {}–{} then parts slowly under {}, of {} inductive that it may break.",
             nameOf(survey.circuit(), path.part), amount(slow_s, finding.kind),
@@ -110,7 +112,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             amount(matters->current_A, QuantityKind::Current),
             amount(matters->rating_A, QuantityKind::Current));
         finding.why =
-            "The armature lets go with little force: the arc burns longer and the contact can stick.";
+            say("The armature lets go with little force: the arc burns longer and the contact can stick.");
         finding.remedies = {remedyFor(survey, branch, *diode)};
         findings.push_back(std::move(finding));
     }
@@ -119,12 +121,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kDiodeDelaysRelease{
-    "diode-delays-release",
-    "Diode lets a relay open slowly",
-    SignalWord::Caution,
-    "common practice, no published source; that it shortens contact life: coil-suppression application notes",
-    false,
-    check};
+extern const Rule kDiodeDelaysRelease{"diode-delays-release",
+                                      words("Diode lets a relay open slowly"),
+                                      SignalWord::Caution,
+                                      words("common practice, no published source; that it shortens contact "
+                                            "life: coil-suppression application notes"),
+                                      false,
+                                      check};
 
 } // namespace pumpwright

@@ -71,9 +71,11 @@ struct Shortage {
 
 std::vector<Shortage> shortages(const Rectifier& diode, const Duty& duty) {
     std::vector<Shortage> all{
-        {"ratedCurrent_A", diode.continuous_A, duty.carries_A, QuantityKind::Current, "carries", {}},
-        {"surgeCurrent_A", diode.surge_A, duty.surge_A, QuantityKind::Current, "takes as a surge", kSurges_A},
-        {"reverseVoltage_V", diode.reverse_V, duty.blocks_V, QuantityKind::Voltage, "blocks", kReverse_V}};
+        {"ratedCurrent_A", diode.continuous_A, duty.carries_A, QuantityKind::Current, words("carries"), {}},
+        {"surgeCurrent_A", diode.surge_A, duty.surge_A, QuantityKind::Current, words("takes as a surge"),
+         kSurges_A},
+        {"reverseVoltage_V", diode.reverse_V, duty.blocks_V, QuantityKind::Voltage, words("blocks"),
+         kReverse_V}};
     std::erase_if(all, [](const Shortage& one) { return one.has <= 0 || one.needs <= one.has; });
     std::stable_sort(all.begin(), all.end(),
                      [](const Shortage& a, const Shortage& b) { return a.ratio() > b.ratio(); });
@@ -95,13 +97,13 @@ Remedy remedyFor(const Survey& survey, const PartId& id, const std::vector<Short
     for (const Shortage& one : all) {
         const auto size = sizeAtLeast(one);
         if (!size) {
-            return {"Choose a larger diode as " + name + ".", {}};
+            return {say("Choose a larger diode as {}.", name), {}};
         }
         larger.values.insert_or_assign(std::string(one.key), *size);
         values.push_back(amount(*size, one.kind));
     }
-    return {fmt::format("Choose a diode for {} as {}.", listOf(values), name),
-            Edit{"Choose a larger diode as " + name, {putPart(id, std::move(larger))}}};
+    return {say("Choose a diode for {} as {}.", listOf(values), name),
+            Edit{say("Choose a larger diode as {}", name).english(), {putPart(id, std::move(larger))}}};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Branch& branch, const Duty& duty,
@@ -111,16 +113,16 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& branch,
     finding.value = all.front().has;
     finding.limit = all.front().needs;
     finding.kind = all.front().kind;
-    std::vector<std::string> told;
+    std::vector<Text> told;
     for (const Shortage& one : all) {
-        told.push_back(fmt::format("{} {} of the {} that it has to", one.verb, amount(one.has, one.kind),
-                                   amount(one.needs, one.kind)));
+        told.push_back(say("{} {} of the {} that it has to", said(one.verb), amount(one.has, one.kind),
+                           amount(one.needs, one.kind)));
     }
-    finding.what = fmt::format("{} {} {}.", nameOf(survey.circuit(), branch.part),
-                               duty.freewheels ? "across a winding" : "in a feed", listOf(told));
+    finding.what = say("{} {} {}.", nameOf(survey.circuit(), branch.part),
+                       duty.freewheels ? say("across a winding") : say("in a feed"), listOf(told));
     finding.why = duty.freewheels
-                      ? "A diode that fails closed shorts the supply as soon as the winding is fed."
-                      : "A diode that fails opens the feed, or lets current through both ways.";
+                      ? say("A diode that fails closed shorts the supply as soon as the winding is fed.")
+                      : say("A diode that fails opens the feed, or lets current through both ways.");
     finding.remedies = {remedyFor(survey, branch.part, all)};
     return finding;
 }
@@ -145,9 +147,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kDiodeTooSmall{
     "diode-too-small",
-    "Diode too small for its current or voltage",
+    words("Diode too small for its current or voltage"),
     SignalWord::Caution,
-    "the diode's ratings; blocks three times the supply: relay contact protection in a card's manual",
+    words("the diode's ratings; blocks three times the supply: relay contact protection in a card's manual"),
     false,
     check};
 

@@ -25,17 +25,18 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     finding.limit = survey.circuit().plan.duration_s;
     finding.kind = QuantityKind::Time;
     finding.what = drive->message;
-    finding.why = "What the rest of the drive would show, chatter or a press without assist, is not known.";
-    finding.remedies = {{"Look at the values and wires of the part that the message names.", {}}};
+    finding.why =
+        say("What the rest of the drive would show, chatter or a press without assist, is not known.");
+    finding.remedies = {{say("Look at the values and wires of the part that the message names."), {}}};
     return {finding};
 }
 
 } // namespace
 
 extern const Rule kDriveCutShort{"drive-cut-short",
-                                 "Drive not simulated to its end",
+                                 words("Drive not simulated to its end"),
                                  SignalWord::Warning,
-                                 "common practice, no published source",
+                                 words("common practice, no published source"),
                                  true,
                                  check};
 

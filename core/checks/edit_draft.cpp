@@ -28,8 +28,7 @@ Connection moved(Connection connection, const End& now, const End& next) {
 
 } // namespace
 
-EditDraft::EditDraft(const Circuit& circuit, std::string name)
-    : m_circuit(circuit), m_edit{std::move(name), {}} {}
+EditDraft::EditDraft(const Circuit& circuit, Text name) : m_circuit(circuit), m_edit{name.english(), {}} {}
 
 PartId EditDraft::add(const PartKind& kind, const PartId& beside, std::string_view label) {
     const PartId id = freePartId(m_circuit);

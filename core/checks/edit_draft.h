@@ -2,6 +2,7 @@
 
 #include "core/circuit/circuit.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <string>
 #include <string_view>
@@ -12,7 +13,7 @@ namespace pumpwright {
 /// circuit nor by the changes before.
 class EditDraft {
 public:
-    EditDraft(const Circuit& circuit, std::string name);
+    EditDraft(const Circuit& circuit, Text name);
 
     /// The circuit with the changes so far.
     const Circuit& circuit() const { return m_circuit; }

@@ -2,6 +2,7 @@
 
 #include "core/circuit/circuit.h"
 #include "core/units/quantity_kind.h"
+#include "core/units/text.h"
 
 #include <optional>
 #include <string>
@@ -16,7 +17,7 @@ std::string_view signalWordName(SignalWord word); ///< "DANGER"
 
 /// What would put the finding right; with an edit where the program can do it.
 struct Remedy {
-    std::string text;
+    Text text;
     std::optional<Edit> edit;
 };
 
@@ -28,13 +29,12 @@ struct Finding {
     std::vector<PartId> parts;
     std::vector<WireId> wires;
     std::vector<HoseId> hoses;
-    std::string
-        what; ///< one sentence with references and numbers: "K1 is switched off without suppression: …"
+    Text what; ///< one sentence with references and numbers: "K1 is switched off without suppression: …"
     double value = 0; ///< found [SI]
     double limit = 0; ///< [SI]
     QuantityKind kind = QuantityKind::Number;
     std::string source; ///< of the limit: standard and clause, or "common practice, no published source"
-    std::string why;    ///< one sentence
+    Text why;           ///< one sentence
     std::vector<Remedy> remedies; ///< at least one
     std::optional<double> at_s;   ///< when in the drive it showed
     std::optional<Waiver> waiver; ///< it was accepted, with a reason

@@ -51,10 +51,9 @@ std::optional<Remedy> longerLead(const Survey& survey, const Fault& fault, doubl
     if (wire.length_m > kSheathed_m) {
         return std::nullopt;
     }
-    const std::string text =
-        fmt::format("Make {} {} long, in a sheath", nameOf(survey.circuit(), *fault.lead),
-                    amount(wire.length_m, QuantityKind::Length));
-    return Remedy{text + ".", Edit{text, {putWire(*fault.lead, std::move(wire))}}};
+    const Text text = say("Make {} {} long, in a sheath", nameOf(survey.circuit(), *fault.lead),
+                          amount(wire.length_m, QuantityKind::Length));
+    return Remedy{say("{}.", text), Edit{text.english(), {putWire(*fault.lead, std::move(wire))}}};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -74,13 +73,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = fault.current_A;
         finding.limit = breaking_A;
         finding.kind = QuantityKind::Current;
-        finding.what = fmt::format("A short right behind {} draws {}; the fuse interrupts {}.", name,
-                                   amount(finding.value, finding.kind), amount(breaking_A, finding.kind));
-        finding.why = "A fuse beyond its breaking capacity arcs on, bursts and sets fire to its holder.";
+        finding.what = say("A short right behind {} draws {}; the fuse interrupts {}.", name,
+                           amount(finding.value, finding.kind), amount(breaking_A, finding.kind));
+        finding.why = say("A fuse beyond its breaking capacity arcs on, bursts and sets fire to its holder.");
         if (auto remedy = longerLead(survey, fault, breaking_A)) {
             finding.remedies.push_back(std::move(*remedy));
         }
-        finding.remedies.push_back({"Choose a fuse with a larger breaking capacity as " + name + ".", {}});
+        finding.remedies.push_back({say("Choose a fuse with a larger breaking capacity as {}.", name), {}});
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -89,9 +88,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kFuseCannotInterrupt{"fuse-cannot-interrupt",
-                                       "Fuse cannot interrupt the short-circuit current",
+                                       words("Fuse cannot interrupt the short-circuit current"),
                                        SignalWord::Warning,
-                                       "the fuse's breaking capacity, 1000 A for ISO 8820-3",
+                                       words("the fuse's breaking capacity, 1000 A for ISO 8820-3"),
                                        false,
                                        check};
 

@@ -50,23 +50,22 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& source, const L
     if (lead.wires.size() == 1) {
         Wire wire = survey.circuit().wires.at(lead.wires.front());
         wire.length_m = kBare_m;
-        const std::string text = fmt::format("Move {} to {}", name, nameOf(survey.circuit(), source.part));
-        remedies.push_back({text + ", at most 0.178 m of wire before it.",
-                            Edit{text, {putWire(lead.wires.front(), std::move(wire))}}});
+        const Text text = say("Move {} to {}", name, nameOf(survey.circuit(), source.part));
+        remedies.push_back({say("{}, at most 0.178 m of wire before it.", text),
+                            Edit{text.english(), {putWire(lead.wires.front(), std::move(wire))}}});
     } else {
         remedies.push_back(
-            {fmt::format("Move {} to the begin of {}.", name, nameOf(survey.circuit(), lead.wires.front())),
-             {}});
+            {say("Move {} to the begin of {}.", name, nameOf(survey.circuit(), lead.wires.front())), {}});
     }
     if (!lead.sheathed && lead.length_m <= kSheathed_m) {
-        Edit edit{"Sheathe the lead to " + name, {}};
+        Edit edit{say("Sheathe the lead to {}", name).english(), {}};
         for (const WireId& id : lead.wires) {
             Wire wire = survey.circuit().wires.at(id);
             wire.sheathed = true;
             edit.changes.push_back(putWire(id, std::move(wire)));
         }
         remedies.push_back(
-            {fmt::format("Put {} into a sheath all the way.", listOf(namesOf(survey.circuit(), lead.wires))),
+            {say("Put {} into a sheath all the way.", listOf(namesOf(survey.circuit(), lead.wires))),
              std::move(edit)});
     }
     return remedies;
@@ -89,10 +88,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             finding.limit = lead->limit_m();
             finding.kind = QuantityKind::Length;
             finding.what =
-                fmt::format("{} of wire lie between {} and {}{}; {} are allowed.",
-                            amount(lead->length_m, finding.kind), nameOf(survey.circuit(), source.part), name,
-                            lead->sheathed ? ", in a sheath" : "", amount(finding.limit, finding.kind));
-            finding.why = "Nothing protects this piece of wire: when it chafes through, it burns.";
+                say("{} of wire lie between {} and {}{}; {} are allowed.",
+                    amount(lead->length_m, finding.kind), nameOf(survey.circuit(), source.part), name,
+                    lead->sheathed ? say(", in a sheath") : Text(), amount(finding.limit, finding.kind));
+            finding.why = say("Nothing protects this piece of wire: when it chafes through, it burns.");
             finding.remedies = remedies(survey, source, *lead, name);
             findings.push_back(std::move(finding));
         }
@@ -103,9 +102,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kFuseFarFromSource{"fuse-far-from-source",
-                                     "Fuse far from the source",
+                                     words("Fuse far from the source"),
                                      SignalWord::Caution,
-                                     "33 CFR 183.455(b)",
+                                     words("33 CFR 183.455(b)"),
                                      false,
                                      check};
 

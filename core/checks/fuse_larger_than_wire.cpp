@@ -53,10 +53,10 @@ std::optional<Remedy> smallerFuse(const Survey& survey, std::size_t fuse, const 
     if (!rating_A || load_A > survey.circuit().limits.continuousFuseShare * *rating_A) {
         return std::nullopt;
     }
-    const std::string text = fmt::format("fuse of {} as {}", amount(*rating_A, QuantityKind::Current),
-                                         nameOf(survey.circuit(), id));
-    return Remedy{"Fit a " + text + ".",
-                  valueEdit(survey.circuit(), id, "rating_A", *rating_A, "Fit a " + text)};
+    const Text text =
+        say("fuse of {} as {}", amount(*rating_A, QuantityKind::Current), nameOf(survey.circuit(), id));
+    return Remedy{say("Fit a {}.", text),
+                  valueEdit(survey.circuit(), id, "rating_A", *rating_A, say("Fit a {}", text))};
 }
 
 std::optional<Remedy> largerWires(const Survey& survey, const Endangered& endangered, double rating_A) {
@@ -72,9 +72,9 @@ std::optional<Remedy> largerWires(const Survey& survey, const Endangered& endang
         }
         areas_m2[id] = *area_m2;
     }
-    const std::string names = listOf(namesOf(survey.circuit(), endangered.wires));
-    return Remedy{fmt::format("Lay {} in a gauge for {}.", names, amount(rating_A, QuantityKind::Current)),
-                  areaEdit(survey.circuit(), areas_m2, "Lay larger wires behind the fuse")};
+    const Text names = listOf(namesOf(survey.circuit(), endangered.wires));
+    return Remedy{say("Lay {} in a gauge for {}.", names, amount(rating_A, QuantityKind::Current)),
+                  areaEdit(survey.circuit(), areas_m2, say("Lay larger wires behind the fuse"))};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, std::size_t fuse, const Endangered& endangered) {
@@ -88,10 +88,10 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t fuse, con
     finding.limit = endangered.lowest_A;
     finding.kind = QuantityKind::Current;
     setSeverity(finding, endangered.lowest_A > 0 ? rating_A / endangered.lowest_A : 2 * kForbiddenShare);
-    finding.what = fmt::format("{} is rated for {}, but {} behind it may carry only {}.", name,
-                               amount(rating_A, finding.kind), nameOf(survey.circuit(), endangered.weakest),
-                               amount(endangered.lowest_A, finding.kind));
-    finding.why = "An overload that the fuse carries for ever burns the wire's insulation.";
+    finding.what =
+        say("{} is rated for {}, but {} behind it may carry only {}.", name, amount(rating_A, finding.kind),
+            nameOf(survey.circuit(), endangered.weakest), amount(endangered.lowest_A, finding.kind));
+    finding.why = say("An overload that the fuse carries for ever burns the wire's insulation.");
     for (const auto& remedy :
          {smallerFuse(survey, fuse, endangered), largerWires(survey, endangered, rating_A)}) {
         if (remedy) {
@@ -99,7 +99,7 @@ Finding findingFor(const Rule& rule, const Survey& survey, std::size_t fuse, con
         }
     }
     if (finding.remedies.empty()) {
-        finding.remedies = {{fmt::format("Share what {} feeds between several fuses.", name), {}}};
+        finding.remedies = {{say("Share what {} feeds between several fuses.", name), {}}};
     }
     return finding;
 }
@@ -123,9 +123,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kFuseLargerThanWire{"fuse-larger-than-wire",
-                                      "Fuse larger than the wire it protects",
+                                      words("Fuse larger than the wire it protects"),
                                       SignalWord::Warning,
-                                      "33 CFR 183.455",
+                                      words("33 CFR 183.455"),
                                       false,
                                       check};
 

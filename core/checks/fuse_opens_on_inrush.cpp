@@ -58,7 +58,7 @@ Remedy remedyFor(const Survey& survey, const Branch& fuse, const FuseRating& fac
             return fuseWithWires(survey, fuse, rating_A);
         }
     }
-    return {"Give " + nameOf(survey.circuit(), start.path->part) + " a fuse of its own.", {}};
+    return {say("Give {} a fuse of its own.", nameOf(survey.circuit(), start.path->part)), {}};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -79,11 +79,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = start.opens_s;
         finding.kind = QuantityKind::Time;
         finding.what =
-            fmt::format("{} of {} may open after {} of {}, but {} takes that for about {} when it starts.",
-                        nameOf(survey.circuit(), branch.part), amount(fuse.rating_A, QuantityKind::Current),
-                        amount(start.opens_s, finding.kind), amount(start.current_A, QuantityKind::Current),
-                        nameOf(survey.circuit(), start.path->part), amount(start.lasts_s, finding.kind));
-        finding.why = "A fuse at the fast edge of its band opens without a fault, and the load is dead.";
+            say("{} of {} may open after {} of {}, but {} takes that for about {} when it starts.",
+                nameOf(survey.circuit(), branch.part), amount(fuse.rating_A, QuantityKind::Current),
+                amount(start.opens_s, finding.kind), amount(start.current_A, QuantityKind::Current),
+                nameOf(survey.circuit(), start.path->part), amount(start.lasts_s, finding.kind));
+        finding.why = say("A fuse at the fast edge of its band opens without a fault, and the load is dead.");
         finding.remedies = {remedyFor(survey, branch, fuse, start)};
         findings.push_back(std::move(finding));
     }
@@ -94,9 +94,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kFuseOpensOnInrush{
     "fuse-opens-on-inrush",
-    "Fuse may open on the inrush",
+    words("Fuse may open on the inrush"),
     SignalWord::Warning,
-    "fast edge of the opening times of blade fuses, data sheets to ISO 8820-3",
+    words("fast edge of the opening times of blade fuses, data sheets to ISO 8820-3"),
     false,
     check};
 

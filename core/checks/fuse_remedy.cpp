@@ -11,9 +11,9 @@ namespace pumpwright {
 
 Remedy fuseWithWires(const Survey& survey, const Branch& fuse, double rating_A) {
     const std::string name = nameOf(survey.circuit(), fuse.part);
-    const std::string text = fmt::format("fuse of {} as {}", amount(rating_A, QuantityKind::Current), name);
-    Edit edit = valueEdit(survey.circuit(), fuse.part, "rating_A", rating_A, "Fit a " + text);
-    std::vector<std::string> wires;
+    const Text text = say("fuse of {} as {}", amount(rating_A, QuantityKind::Current), name);
+    Edit edit = valueEdit(survey.circuit(), fuse.part, "rating_A", rating_A, say("Fit a {}", text));
+    std::vector<Text> wires;
     for (const WireId& id : survey.wiresBehind(fuse)) {
         Wire wire = survey.circuit().wires.at(id);
         auto area_m2 = std::optional(wire.area_m2);
@@ -21,12 +21,14 @@ Remedy fuseWithWires(const Survey& survey, const Branch& fuse, double rating_A) 
             area_m2 = nextWireArea_m2(*area_m2);
         }
         if (area_m2 && *area_m2 > wire.area_m2) {
-            wires.push_back(nameOf(survey.circuit(), id) + " in " + amount(*area_m2, QuantityKind::WireArea));
+            wires.push_back(
+                say("{} in {}", nameOf(survey.circuit(), id), amount(*area_m2, QuantityKind::WireArea)));
             wire.area_m2 = *area_m2;
             edit.changes.push_back(putWire(id, wire));
         }
     }
-    return {"Fit a " + text + (wires.empty() ? "" : ", and lay " + listOf(wires)) + ".", std::move(edit)};
+    return {wires.empty() ? say("Fit a {}.", text) : say("Fit a {}, and lay {}.", text, listOf(wires)),
+            std::move(edit)};
 }
 
 } // namespace pumpwright

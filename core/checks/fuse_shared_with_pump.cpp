@@ -69,16 +69,16 @@ Remedy ownFuse(const Survey& survey, const LoadPath& load, const LoadPath& pump)
     const auto lead = ownLead(load, pump);
     const auto rating_A = fuseAtLeast_A(std::max(kSmallestFuse_A, kOwnFuseShare * load.load.running_A));
     if (!lead || !rating_A) {
-        return {"Feed " + name + " over a fuse of its own.", {}};
+        return {say("Feed {} over a fuse of its own.", name), {}};
     }
     // The end of the lead that is nearer to the source.
     const Wire& wire = survey.circuit().wires.at(*lead);
     const auto step = std::find_if(load.feed.begin(), load.feed.end(),
                                    [&](const LeadStep& one) { return one.wire == lead; });
     const End nearEnd = step->to == wire.to ? wire.from : wire.to;
-    return {fmt::format("Put a fuse of {} into {}, so that {} has its own.",
-                        amount(*rating_A, QuantityKind::Current), nameOf(survey.circuit(), *lead), name),
-            fuseEdit(survey.circuit(), *lead, nearEnd, *rating_A, "Add a fuse for " + name)};
+    return {say("Put a fuse of {} into {}, so that {} has its own.", amount(*rating_A, QuantityKind::Current),
+                nameOf(survey.circuit(), *lead), name),
+            fuseEdit(survey.circuit(), *lead, nearEnd, *rating_A, say("Add a fuse for {}", name))};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -95,10 +95,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             finding.parts = {fusePart, pump.part, load.part};
             finding.value = 2;
             finding.limit = 1;
-            finding.what =
-                fmt::format("{} feeds {} and {} as well.", nameOf(survey.circuit(), fusePart),
-                            nameOf(survey.circuit(), pump.part), nameOf(survey.circuit(), load.part));
-            finding.why = "A fault there opens the fuse, and with the lamp or horn the brake assist is gone.";
+            finding.what = say("{} feeds {} and {} as well.", nameOf(survey.circuit(), fusePart),
+                               nameOf(survey.circuit(), pump.part), nameOf(survey.circuit(), load.part));
+            finding.why =
+                say("A fault there opens the fuse, and with the lamp or horn the brake assist is gone.");
             finding.remedies = {ownFuse(survey, load, pump)};
             findings.push_back(std::move(finding));
         }
@@ -109,9 +109,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kFuseSharedWithPump{"fuse-shared-with-pump",
-                                      "Pump shares its fuse",
+                                      words("Pump shares its fuse"),
                                       SignalWord::Warning,
-                                      "common practice, no published source",
+                                      words("common practice, no published source"),
                                       false,
                                       check};
 

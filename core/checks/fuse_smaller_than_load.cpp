@@ -28,7 +28,7 @@ Remedy remedyFor(const Survey& survey, const Branch& fuse, double current_A) {
                                      1.01 * survey.features(fuse.part).fuse->rating_A);
     const auto rating_A = fuseAtLeast_A(wanted_A);
     if (!rating_A) {
-        return {"Share what " + name + " feeds between several fuses.", {}};
+        return {say("Share what {} feeds between several fuses.", name), {}};
     }
     return fuseWithWires(survey, fuse, *rating_A);
 }
@@ -48,17 +48,17 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& fuse, c
         if (const Channel* through = survey.recording()->part(fuse.part, probe::kCurrent)) {
             finding.value = std::max(finding.value, largestMagnitude(*through, 0, *openedAt));
         }
-        finding.what = fmt::format("{} of {} opens in the drive at {}.", name, amount(rating_A, finding.kind),
-                                   amount(*openedAt, QuantityKind::Time));
+        finding.what = say("{} of {} opens in the drive at {}.", name, amount(rating_A, finding.kind),
+                           amount(*openedAt, QuantityKind::Time));
     } else {
         finding.at_s = current.at_s;
         finding.word = current.value_A > rating_A ? SignalWord::Warning : SignalWord::Caution;
-        finding.what = fmt::format("{} of {} carries {} for long ({}); {} of its rating is {}.", name,
-                                   amount(rating_A, finding.kind), amount(current.value_A, finding.kind),
-                                   whereFrom(current), amount(share, QuantityKind::Share),
-                                   amount(finding.limit, finding.kind));
+        finding.what =
+            say("{} of {} carries {} for long ({}); {} of its rating is {}.", name,
+                amount(rating_A, finding.kind), amount(current.value_A, finding.kind), whereFrom(current),
+                amount(share, QuantityKind::Share), amount(finding.limit, finding.kind));
     }
-    finding.why = "A fuse that is loaded too highly opens some day without a fault, and the pump stops.";
+    finding.why = say("A fuse that is loaded too highly opens some day without a fault, and the pump stops.");
     finding.remedies = {remedyFor(survey, fuse, current.value_A)};
     return finding;
 }
@@ -85,10 +85,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kFuseSmallerThanLoad{
     "fuse-smaller-than-load",
-    "Fuse smaller than the load",
+    words("Fuse smaller than the load"),
     SignalWord::Warning,
-    "continuous share set in the project's limits; 80 %: common practice, no "
-    "published source",
+    words("continuous share set in the project's limits; 80 %: common practice, no "
+          "published source"),
     false,
     check};
 

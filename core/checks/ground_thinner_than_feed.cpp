@@ -44,13 +44,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = back_m2;
         finding.limit = feed_m2;
         finding.kind = QuantityKind::WireArea;
-        finding.what =
-            fmt::format("{} on the way back from {} has {}; no wire that feeds it is below {}.", name,
-                        nameOf(survey.circuit(), path.part), amount(back_m2, finding.kind), area);
-        finding.why = "The way back carries the same current: there the voltage is lost and the wire warms.";
-        finding.remedies = {
-            {fmt::format("Lay {} in {}.", name, area),
-             areaEdit(survey.circuit(), {{*back, feed_m2}}, fmt::format("Lay {} in {}", name, area))}};
+        finding.what = say("{} on the way back from {} has {}; no wire that feeds it is below {}.", name,
+                           nameOf(survey.circuit(), path.part), amount(back_m2, finding.kind), area);
+        finding.why =
+            say("The way back carries the same current: there the voltage is lost and the wire warms.");
+        finding.remedies = {{say("Lay {} in {}.", name, area), areaEdit(survey.circuit(), {{*back, feed_m2}},
+                                                                        say("Lay {} in {}", name, area))}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -59,9 +58,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kGroundThinnerThanFeed{"ground-thinner-than-feed",
-                                         "Ground wire thinner than the feed",
+                                         words("Ground wire thinner than the feed"),
                                          SignalWord::Notice,
-                                         "common practice, no published source",
+                                         words("common practice, no published source"),
                                          false,
                                          check};
 

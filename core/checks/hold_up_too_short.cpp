@@ -107,12 +107,12 @@ std::vector<Remedy> remedies(const Survey& survey, const HoldUp& found) {
     const double wanted_F = nextE6_F(kRemedyMargin * now_F * found.gap.length_s() / found.holds_s);
     std::vector<Remedy> all;
     if (wanted_F <= kMost_F) {
-        const std::string text = fmt::format("{} to {}", nameOf(survey.circuit(), id),
-                                             amount(wanted_F, QuantityKind::Capacitance));
-        all.push_back({"Change " + text + ".",
-                       valueEdit(survey.circuit(), id, "capacitance_F", wanted_F, "Change " + text)});
+        const Text text =
+            say("{} to {}", nameOf(survey.circuit(), id), amount(wanted_F, QuantityKind::Capacitance));
+        all.push_back({say("Change {}.", text),
+                       valueEdit(survey.circuit(), id, "capacitance_F", wanted_F, say("Change {}", text))});
     }
-    all.push_back({"Let a timer with delay on release bridge the gap.", {}});
+    all.push_back({say("Let a timer with delay on release bridge the gap."), {}});
     return all;
 }
 
@@ -129,12 +129,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = found->gap.length_s();
         finding.kind = QuantityKind::Time;
         finding.at_s = found->gap.from_s;
-        finding.what =
-            fmt::format("{} holds {} for {}; in the drive at {} its command is gone for {}.",
-                        nameOf(survey.circuit(), branch.part), nameOf(survey.circuit(), found->path->part),
-                        amount(finding.value, finding.kind), amount(*finding.at_s, finding.kind),
-                        amount(finding.limit, finding.kind));
-        finding.why = "The capacitor costs a charge at every closing, and the relay chatters all the same.";
+        finding.what = say("{} holds {} for {}; in the drive at {} its command is gone for {}.",
+                           nameOf(survey.circuit(), branch.part), nameOf(survey.circuit(), found->path->part),
+                           amount(finding.value, finding.kind), amount(*finding.at_s, finding.kind),
+                           amount(finding.limit, finding.kind));
+        finding.why =
+            say("The capacitor costs a charge at every closing, and the relay chatters all the same.");
         finding.remedies = remedies(survey, *found);
         findings.push_back(std::move(finding));
     }
@@ -145,9 +145,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kHoldUpTooShort{
     "hold-up-too-short",
-    "Capacitor holds for too short a time",
+    words("Capacitor holds for too short a time"),
     SignalWord::Caution,
-    "the gap in the drive; gaps up to two seconds: common practice, no published source",
+    words("the gap in the drive; gaps up to two seconds: common practice, no published source"),
     true,
     check};
 

@@ -79,16 +79,15 @@ std::vector<Remedy> remedies(const Survey& survey, const InputPath& input, const
                reaches_V(*input.input, smaller, supply_V) >= kMargin * input.input->on_V;
     });
     if (row.largest && size != kResistors_ohm.end()) {
-        const std::string text = fmt::format("{} to {}", nameOf(survey.circuit(), *row.largest),
-                                             amount(*size, QuantityKind::Resistance));
-        all.push_back({"Change " + text + ".",
-                       valueEdit(survey.circuit(), *row.largest, "resistance_ohm", *size, "Change " + text)});
+        const Text text =
+            say("{} to {}", nameOf(survey.circuit(), *row.largest), amount(*size, QuantityKind::Resistance));
+        all.push_back({say("Change {}.", text), valueEdit(survey.circuit(), *row.largest, "resistance_ohm",
+                                                          *size, say("Change {}", text))});
     }
-    all.push_back(
-        {fmt::format("Choose a part whose input goes on at less as {}, or feed it past what lies in a "
-                     "row with it.",
-                     nameOf(survey.circuit(), input.path->part)),
-         {}});
+    all.push_back({say("Choose a part whose input goes on at less as {}, or feed it past what lies in a "
+                       "row with it.",
+                       nameOf(survey.circuit(), input.path->part)),
+                   {}});
     return all;
 }
 
@@ -107,11 +106,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = std::max(0.0, gets_V);
         finding.limit = needs_V;
         finding.kind = QuantityKind::Voltage;
-        finding.what = fmt::format(
-            "With {} of supply the input {} of {} gets {}; to go on for certain it needs {}.",
-            amount(supply_V, finding.kind), input.input->plus, nameOf(survey.circuit(), input.path->part),
-            amount(finding.value, finding.kind), amount(needs_V, finding.kind));
-        finding.why = "While the supply is low, as at a start or with lamps on, the pump is not commanded.";
+        finding.what =
+            say("With {} of supply the input {} of {} gets {}; to go on for certain it needs {}.",
+                amount(supply_V, finding.kind), input.input->plus, nameOf(survey.circuit(), input.path->part),
+                amount(finding.value, finding.kind), amount(needs_V, finding.kind));
+        finding.why =
+            say("While the supply is low, as at a start or with lamps on, the pump is not commanded.");
         finding.remedies = remedies(survey, input, row);
         findings.push_back(std::move(finding));
     }
@@ -120,13 +120,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kInputBelowThreshold{
-    "input-below-threshold",
-    "Input may not go on at low supply",
-    SignalWord::Warning,
-    "the voltage at which the input goes on, and a tenth more: Caltrans equipment electrical standards 8.3; "
-    "lowest supply set in the project's limits",
-    false,
-    check};
+extern const Rule kInputBelowThreshold{"input-below-threshold",
+                                       words("Input may not go on at low supply"),
+                                       SignalWord::Warning,
+                                       words("the voltage at which the input goes on, and a tenth more: "
+                                             "Caltrans equipment electrical standards 8.3; "
+                                             "lowest supply set in the project's limits"),
+                                       false,
+                                       check};
 
 } // namespace pumpwright

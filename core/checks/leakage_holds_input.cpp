@@ -26,19 +26,19 @@ Remedy bleedRemedy(const Survey& survey, const InputPath& input, const Residual&
     const auto size = std::find_if(kResistors_ohm.begin(), kResistors_ohm.end(),
                                    [&](double one_ohm) { return one_ohm <= wanted_ohm; });
     if (size == kResistors_ohm.end()) {
-        return {fmt::format("Let a relay instead of {} switch {}.",
-                            nameOf(survey.circuit(), residual.over.front()), nameOf(survey.circuit(), plus)),
+        return {say("Let a relay instead of {} switch {}.", nameOf(survey.circuit(), residual.over.front()),
+                    nameOf(survey.circuit(), plus)),
                 {}};
     }
     const double power_W = residual.supply_V * residual.supply_V / *size;
-    EditDraft draft(survey.circuit(), "Draw the leakage at " + name + " off");
+    EditDraft draft(survey.circuit(), say("Draw the leakage at {} off", name));
     const PartId resistor = draft.add(resistorKind(), input.path->part);
     draft.setValue(resistor, "resistance_ohm", *size);
     draft.setValue(resistor, "ratedPower_W", std::max(0.5, 2 * power_W));
     draft.addWire(plus, {resistor, "1"}, 0.75e-6, kLead_m);
     draft.addWire({resistor, "2"}, minus, 0.75e-6, kLead_m);
-    return {fmt::format("Fit a resistor of {} from {} to {}.", amount(*size, QuantityKind::Resistance),
-                        nameOf(survey.circuit(), plus), nameOf(survey.circuit(), minus)),
+    return {say("Fit a resistor of {} from {} to {}.", amount(*size, QuantityKind::Resistance),
+                nameOf(survey.circuit(), plus), nameOf(survey.circuit(), minus)),
             std::move(draft).edit()};
 }
 
@@ -77,12 +77,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = held.value;
         finding.limit = held.limit;
         finding.kind = held.kind;
-        finding.what = fmt::format(
-            "Off, {} still leaks {}: that leaves {} at the input {} of {}, which lets go "
-            "below {}.",
-            output, amount(residual.leakage_A, QuantityKind::Current), amount(held.value, held.kind),
-            input.input->plus, name, amount(held.limit, held.kind));
-        finding.why = "The input stays on, or comes on by itself when it is warm: the pump does not stop.";
+        finding.what =
+            say("Off, {} still leaks {}: that leaves {} at the input {} of {}, which lets go "
+                "below {}.",
+                output, amount(residual.leakage_A, QuantityKind::Current), amount(held.value, held.kind),
+                input.input->plus, name, amount(held.limit, held.kind));
+        finding.why =
+            say("The input stays on, or comes on by itself when it is warm: the pump does not stop.");
         finding.remedies = {bleedRemedy(survey, input, residual)};
         findings.push_back(std::move(finding));
     }
@@ -92,9 +93,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kLeakageHoldsInput{"leakage-holds-input",
-                                     "Leakage keeps an input on",
+                                     words("Leakage keeps an input on"),
                                      SignalWord::Warning,
-                                     "the voltage at which the input goes off, the output's leakage",
+                                     words("the voltage at which the input goes off, the output's leakage"),
                                      false,
                                      check};
 

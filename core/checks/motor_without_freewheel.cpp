@@ -44,17 +44,18 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.parts = {output.part, path.part};
         finding.value = 0;
         finding.limit = 1;
-        finding.what = fmt::format(
+        finding.what = say(
             "{} switches {} off, and the motor's {} find no way but through the semiconductor, which "
             "breaks down at {}.",
             nameOf(survey.circuit(), output.part), motor, amount(path.load.running_A, QuantityKind::Current),
             amount(contactOf(survey, output).withstand_V, QuantityKind::Voltage));
-        finding.why = "Every switch-off drives the semiconductor into breakdown; in the end it fails closed.";
+        finding.why =
+            say("Every switch-off drives the semiconductor into breakdown; in the end it fails closed.");
         finding.remedies = {
-            {fmt::format("Fit a diode across {}, cathode to {}.", motor,
-                         nameOf(survey.circuit(), End{path.part, path.load.from})),
+            {say("Fit a diode across {}, cathode to {}.", motor,
+                 nameOf(survey.circuit(), End{path.part, path.load.from})),
              diodeEdit(survey.circuit(), {path.part, path.load.from}, {path.part, path.load.to},
-                       path.load.running_A, "Add a diode across " + motor)}};
+                       path.load.running_A, say("Add a diode across {}", motor))}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -63,9 +64,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kMotorWithoutFreewheel{"motor-without-freewheel",
-                                         "Motor on a semiconductor without a freewheel diode",
+                                         words("Motor on a semiconductor without a freewheel diode"),
                                          SignalWord::Caution,
-                                         "common practice, no published source",
+                                         words("common practice, no published source"),
                                          false,
                                          check};
 

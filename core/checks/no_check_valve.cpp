@@ -23,11 +23,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             finding.parts = {inlet.part, booster.part};
             finding.value = 0;
             finding.limit = 1;
-            finding.what = fmt::format("No check valve lies between {} and {}.", pump,
-                                       nameOf(survey.circuit(), booster.part));
-            finding.why = "When the pump stops, air leaks back through it and the assist is gone in seconds.";
-            finding.remedies = {{"Put a check valve into the hose at " + pump + ".",
-                                 checkValveEdit(survey.circuit(), inlet, "Add a check valve at " + pump)}};
+            finding.what =
+                say("No check valve lies between {} and {}.", pump, nameOf(survey.circuit(), booster.part));
+            finding.why =
+                say("When the pump stops, air leaks back through it and the assist is gone in seconds.");
+            finding.remedies = {
+                {say("Put a check valve into the hose at {}.", pump),
+                 checkValveEdit(survey.circuit(), inlet, say("Add a check valve at {}", pump))}};
             findings.push_back(std::move(finding));
         }
     }
@@ -37,9 +39,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kNoCheckValve{"no-check-valve",
-                                "No check valve before the booster",
+                                words("No check valve before the booster"),
                                 SignalWord::Warning,
-                                "49 CFR 393.50(b), text of earlier years",
+                                words("49 CFR 393.50(b), text of earlier years"),
                                 false,
                                 check};
 

@@ -51,19 +51,19 @@ Finding findingFor(const Rule& rule, const Survey& survey, const PartId& id, con
     finding.parts = {id};
     finding.value = static_cast<double>(ways.names.size());
     finding.limit = 0;
-    finding.why = "Current flows only where it can come back to the source: this part does nothing.";
+    finding.why = say("Current flows only where it can come back to the source: this part does nothing.");
     if (ways.blocked) {
-        finding.what = fmt::format("A diode, semiconductor or capacitor bars the current through {} ({}).",
-                                   name, listOf(ways.names));
-        finding.remedies = {{"Turn the part that stands the wrong way round, or bridge the capacitor.", {}}};
+        finding.what = say("A diode, semiconductor or capacitor bars the current through {} ({}).", name,
+                           listOf(ways.names));
+        finding.remedies = {
+            {say("Turn the part that stands the wrong way round, or bridge the capacitor."), {}}};
     } else if (!hasSource(survey)) {
-        finding.what =
-            fmt::format("Nothing feeds {} ({}): the circuit has no supply.", name, listOf(ways.names));
-        finding.remedies = {{"Place a supply and wire it.", {}}};
+        finding.what = say("Nothing feeds {} ({}): the circuit has no supply.", name, listOf(ways.names));
+        finding.remedies = {{say("Place a supply and wire it."), {}}};
     } else {
-        finding.what = fmt::format("No current can flow from a supply through {} ({}) and back.", name,
-                                   listOf(ways.names));
-        finding.remedies = {{fmt::format("Wire {} between a feed and ground.", name), {}}};
+        finding.what =
+            say("No current can flow from a supply through {} ({}) and back.", name, listOf(ways.names));
+        finding.remedies = {{say("Wire {} between a feed and ground.", name), {}}};
     }
     return finding;
 }
@@ -79,9 +79,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kNoReturnPath{"no-return-path",
-                                "No return path",
+                                words("No return path"),
                                 SignalWord::Warning,
-                                "common practice, no published source",
+                                words("common practice, no published source"),
                                 false,
                                 check};
 

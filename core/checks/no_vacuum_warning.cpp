@@ -73,9 +73,9 @@ Finding missing(const Rule& rule, const Survey& survey, const std::vector<End>& 
     finding.parts = {boosters.front().part};
     finding.value = 0;
     finding.limit = 1;
-    finding.what = fmt::format("No lamp or buzzer tells the driver that {} has too little vacuum.",
-                               nameOf(survey.circuit(), boosters.front().part));
-    finding.why = "The loss of assist shows only when the pedal is hard: in the press that was needed.";
+    finding.what = say("No lamp or buzzer tells the driver that {} has too little vacuum.",
+                       nameOf(survey.circuit(), boosters.front().part));
+    finding.why = say("The loss of assist shows only when the pedal is hard: in the press that was needed.");
     const std::string text =
         "Add a lamp that a vacuum switch of its own lights at low vacuum, with its own fuse.";
     finding.remedies = {{text, warningLampEdit(survey)}};
@@ -84,8 +84,9 @@ Finding missing(const Rule& rule, const Survey& survey, const std::vector<End>& 
 
 Remedy ownFuse(const Survey& survey, const LoadPath& warning) {
     const std::string name = nameOf(survey.circuit(), warning.part);
-    return {"Feed " + name + " from the battery over a fuse and a contact of the ignition switch of its own.",
-            {}};
+    return {
+        say("Feed {} from the battery over a fuse and a contact of the ignition switch of its own.", name),
+        {}};
 }
 
 Finding sharedFuse(const Rule& rule, const Survey& survey, const LoadPath& warning, std::size_t fuse) {
@@ -95,9 +96,9 @@ Finding sharedFuse(const Rule& rule, const Survey& survey, const LoadPath& warni
     finding.parts = {fusePart, warning.part};
     finding.value = 2;
     finding.limit = 1;
-    finding.what = fmt::format("{} feeds the pump or its control, and the warning {} as well.",
-                               nameOf(survey.circuit(), fusePart), nameOf(survey.circuit(), warning.part));
-    finding.why = "The fuse that stops the pump silences the warning of it.";
+    finding.what = say("{} feeds the pump or its control, and the warning {} as well.",
+                       nameOf(survey.circuit(), fusePart), nameOf(survey.circuit(), warning.part));
+    finding.why = say("The fuse that stops the pump silences the warning of it.");
     finding.remedies = {ownFuse(survey, warning)};
     return finding;
 }
@@ -128,9 +129,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kNoVacuumWarning{
     "no-vacuum-warning",
-    "No warning of low vacuum",
+    words("No warning of low vacuum"),
     SignalWord::Warning,
-    "common practice, no published source; the idea: California Vehicle Code 26521",
+    words("common practice, no published source; the idea: California Vehicle Code 26521"),
     false,
     check};
 

@@ -65,14 +65,15 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         Finding finding = newFinding(rule);
         finding.parts = {id};
         finding.wires = wiresAt(survey.circuit(), id, open);
-        finding.what = fmt::format("{} has nothing connected to terminal{} {}.", name,
-                                   open.size() == 1 ? "" : "s", listOf(open));
+        finding.what = say(open.size() == 1 ? "{} has nothing connected to terminal {}."
+                                            : "{} has nothing connected to terminals {}.",
+                           name, listOf(open));
         finding.value = static_cast<double>(open.size());
         finding.limit = 0;
-        finding.why = "A part with an open terminal does not work, or works only by chance.";
+        finding.why = say("A part with an open terminal does not work, or works only by chance.");
         finding.remedies = {
-            {fmt::format("Wire {} of {} to where it belongs.", listOf(open), name), {}},
-            {fmt::format("Delete {} if it is not needed.", name), removalOfPart(survey.circuit(), id)}};
+            {say("Wire {} of {} to where it belongs.", listOf(open), name), {}},
+            {say("Delete {} if it is not needed.", name), removalOfPart(survey.circuit(), id)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -81,9 +82,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kOpenTerminal{"open-terminal",
-                                "Open terminal",
+                                words("Open terminal"),
                                 SignalWord::Caution,
-                                "common practice, no published source",
+                                words("common practice, no published source"),
                                 false,
                                 check};
 

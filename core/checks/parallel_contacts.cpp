@@ -29,7 +29,7 @@ CarriedCurrent largest(const std::vector<CarriedCurrent>& currents) {
 
 /// The nameplates' currents are booked on one of the contacts; the drive shows what each took.
 Alone making(const Survey& survey, const std::vector<std::size_t>& group) {
-    Alone alone{{}, std::numeric_limits<double>::max(), "makes"};
+    Alone alone{{}, std::numeric_limits<double>::max(), words("makes")};
     std::vector<CarriedCurrent> currents;
     for (const std::size_t contact : group) {
         currents.push_back(makingCurrent(survey, contact));
@@ -41,7 +41,7 @@ Alone making(const Survey& survey, const std::vector<std::size_t>& group) {
 
 /// What one of them may break of the loads that are booked on any of them.
 Alone breaking(const Survey& survey, const SwitchedLoads& loads, const std::vector<std::size_t>& group) {
-    Alone alone{{}, std::numeric_limits<double>::max(), "breaks"};
+    Alone alone{{}, std::numeric_limits<double>::max(), words("breaks")};
     std::vector<CarriedCurrent> currents;
     const bool inductive = std::any_of(group.begin(), group.end(), [&](std::size_t contact) {
         return breakingLimit(survey, loads, contact).inductive != nullptr;
@@ -64,12 +64,11 @@ std::vector<PartId> partsOf(const Survey& survey, const std::vector<std::size_t>
     return {parts.begin(), parts.end()};
 }
 
-std::string contactNames(const Survey& survey, const std::vector<std::size_t>& group) {
-    std::vector<std::string> names;
+Text contactNames(const Survey& survey, const std::vector<std::size_t>& group) {
+    std::vector<Text> names;
     for (const std::size_t contact : group) {
         const Branch& branch = survey.branches()[contact];
-        names.push_back(
-            fmt::format("{} ({}–{})", nameOf(survey.circuit(), branch.part), branch.from, branch.to));
+        names.push_back(say("{} ({}–{})", nameOf(survey.circuit(), branch.part), branch.from, branch.to));
     }
     return listOf(names);
 }
@@ -91,17 +90,17 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = worse.limit_A;
         finding.kind = QuantityKind::Current;
         finding.at_s = worse.current.at_s;
-        finding.what =
-            fmt::format("{} lie side by side: whichever closes first and opens last {} {} alone ({}), "
-                        "and one of them may no more than {}.",
-                        contactNames(survey, group), worse.act, amount(finding.value, finding.kind),
-                        whereFrom(worse.current), amount(finding.limit, finding.kind));
-        finding.why = "They share what they carry, not what they make and break: one welds, then the other.";
+        finding.what = say("{} lie side by side: whichever closes first and opens last {} {} alone ({}), "
+                           "and one of them may no more than {}.",
+                           contactNames(survey, group), said(worse.act), amount(finding.value, finding.kind),
+                           whereFrom(worse.current), amount(finding.limit, finding.kind));
+        finding.why =
+            say("They share what they carry, not what they make and break: one welds, then the other.");
         finding.remedies = {
-            {fmt::format("Choose parts of which each {} {} alone.", worse.act,
-                         amount(finding.value, finding.kind)),
+            {say("Choose parts of which each {} {} alone.", said(worse.act),
+                 amount(finding.value, finding.kind)),
              {}},
-            {"Let the contacts switch the coil of one power relay, whose contact does all of it.", {}}};
+            {say("Let the contacts switch the coil of one power relay, whose contact does all of it."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -110,9 +109,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kParallelContacts{"parallel-contacts",
-                                    "Contacts in parallel count as one",
+                                    words("Contacts in parallel count as one"),
                                     SignalWord::Caution,
-                                    "the rating of one contact; common practice, no published source",
+                                    words("the rating of one contact; common practice, no published source"),
                                     false,
                                     check};
 

@@ -27,10 +27,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         }
         finding.value = 0;
         finding.limit = 1;
-        finding.what = fmt::format("Only the pedal starts {}; no vacuum switch does.", name);
-        finding.why = "The pump begins when the assist is needed already, and fills up only while the foot "
-                      "is down.";
-        finding.remedies = {{"Let a vacuum switch at the booster start the pump as well.", {}}};
+        finding.what = say("Only the pedal starts {}; no vacuum switch does.", name);
+        finding.why =
+            say("The pump begins when the assist is needed already, and fills up only while the foot "
+                "is down.");
+        finding.remedies = {{say("Let a vacuum switch at the booster start the pump as well."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -39,9 +40,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kPedalOnlyTrigger{"pedal-only-trigger",
-                                    "Only the pedal starts the pump",
+                                    words("Only the pedal starts the pump"),
                                     SignalWord::Warning,
-                                    "common practice, no published source",
+                                    words("common practice, no published source"),
                                     false,
                                     check};
 

@@ -17,14 +17,15 @@ Finding findingFor(const Rule& rule, const Survey& survey, const PartId& id, con
     finding.value = -survey.supplyVoltage_V();
     finding.limit = 0;
     finding.kind = QuantityKind::Voltage;
-    finding.what = supply ? fmt::format("{} stands the wrong way round: its plus is on the body.", name)
-                          : fmt::format("{} stands the wrong way round: plus is on {} and belongs on {}.",
-                                        name, polarity.minus, polarity.plus);
-    finding.why = supply ? "Everything gets the wrong polarity: electronics fail at once, diodes short it."
-                         : "The part does not work that way round, and may burn or burst.";
-    finding.remedies = {
-        {fmt::format("Exchange the wires on {} and {}.", polarity.plus, polarity.minus),
-         swapEdit(survey.circuit(), id, polarity.plus, polarity.minus, "Exchange the wires of " + name)}};
+    finding.what = supply ? say("{} stands the wrong way round: its plus is on the body.", name)
+                          : say("{} stands the wrong way round: plus is on {} and belongs on {}.", name,
+                                polarity.minus, polarity.plus);
+    finding.why = supply
+                      ? say("Everything gets the wrong polarity: electronics fail at once, diodes short it.")
+                      : say("The part does not work that way round, and may burn or burst.");
+    finding.remedies = {{say("Exchange the wires on {} and {}.", polarity.plus, polarity.minus),
+                         swapEdit(survey.circuit(), id, polarity.plus, polarity.minus,
+                                  say("Exchange the wires of {}", name))}};
     return finding;
 }
 
@@ -61,9 +62,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kPolarityReversed{"polarity-reversed",
-                                    "Part the wrong way round",
+                                    words("Part the wrong way round"),
                                     SignalWord::Danger,
-                                    "common practice, no published source",
+                                    words("common practice, no published source"),
                                     false,
                                     check};
 

@@ -31,9 +31,10 @@ Presses judgeAll(const Survey& survey, const PartId& booster) {
 
 std::vector<Remedy> remedies() {
     return {
-        {"Let a vacuum switch start the pump, so that the vacuum is there before the first press.", {}},
-        {"Raise the set point of the vacuum switch, or fit a larger reservoir or pump.", {}},
-        {"Warn the driver of low vacuum with a lamp and a buzzer on a switch and fuse of their own.", {}}};
+        {say("Let a vacuum switch start the pump, so that the vacuum is there before the first press."), {}},
+        {say("Raise the set point of the vacuum switch, or fit a larger reservoir or pump."), {}},
+        {say("Warn the driver of low vacuum with a lamp and a buzzer on a switch and fuse of their own."),
+         {}}};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const PartId& booster, const Presses& presses) {
@@ -46,13 +47,13 @@ Finding findingFor(const Rule& rule, const Survey& survey, const PartId& booster
     finding.kind = QuantityKind::Share;
     finding.at_s = worst.at_s;
     finding.what =
-        fmt::format("{} of {} press{} of the drive {} full assist from {}; the worst, at {}, gets {} of the "
-                    "{} that it asks for ({}).",
-                    presses.lacking, presses.count, presses.count == 1 ? "" : "es",
-                    presses.lacking == 1 ? "lacks" : "lack", nameOf(survey.circuit(), booster),
-                    amount(worst.at_s, QuantityKind::Time), amount(worst.given_N, QuantityKind::Force),
-                    amount(worst.asked_N, QuantityKind::Force), amount(finding.value, finding.kind));
-    finding.why = "Without assist the pedal needs several times the force, and the vehicle stops later.";
+        say("{} of {} of the drive {} full assist from {}; the worst, at {}, gets {} of the {} that it asks "
+            "for ({}).",
+            presses.lacking, presses.count == 1 ? say("1 press") : say("{} presses", presses.count),
+            presses.lacking == 1 ? say("lacks") : say("lack"), nameOf(survey.circuit(), booster),
+            amount(worst.at_s, QuantityKind::Time), amount(worst.given_N, QuantityKind::Force),
+            amount(worst.asked_N, QuantityKind::Force), amount(finding.value, finding.kind));
+    finding.why = say("Without assist the pedal needs several times the force, and the vehicle stops later.");
     finding.remedies = remedies();
     return finding;
 }
@@ -74,9 +75,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kPressWithoutAssist{"press-without-assist",
-                                      "Press without assist",
+                                      words("Press without assist"),
                                       SignalWord::Danger,
-                                      "common practice, no published source",
+                                      words("common practice, no published source"),
                                       true,
                                       check};
 

@@ -56,23 +56,24 @@ Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& pump,
                    const std::vector<PartId>& keys, int reserve) {
     const int presses = pressesWithKeyOff(survey.circuit().plan, keys);
     const std::string name = nameOf(survey.circuit(), pump.part);
-    const std::string key = listOf(namesOf(survey.circuit(), keys));
+    const Text key = listOf(namesOf(survey.circuit(), keys));
     Finding finding = newFinding(rule);
     finding.word = presses > reserve ? SignalWord::Warning : SignalWord::Notice;
     finding.parts = {pump.part};
     finding.parts.insert(finding.parts.end(), keys.begin(), keys.end());
     finding.value = reserve;
     finding.limit = std::max(presses, survey.circuit().limits.reservePresses);
+    const Text stored = reserve == 1 ? say("1 press with assist is in store")
+                                     : say("{} presses with assist are in store", reserve);
     finding.what =
-        fmt::format("With {} off while the vehicle rolls, {} is dead; {} press{} with assist {} in store",
-                    key, name, reserve, reserve == 1 ? "" : "es", reserve == 1 ? "is" : "are");
-    finding.what += presses > 0 ? fmt::format(", and the drive plan makes {}.", presses) : ".";
+        presses > 0 ? say("With {} off while the vehicle rolls, {} is dead; {}, and the drive plan makes {}.",
+                          key, name, stored, presses)
+                    : say("With {} off while the vehicle rolls, {} is dead; {}.", key, name, stored);
     finding.why =
-        "A key that is turned off too early, or an ignition switch that fails, takes the assist along.";
+        say("A key that is turned off too early, or an ignition switch that fails, takes the assist along.");
     finding.remedies = {
-        {fmt::format("Tell the driver to keep {} on until the vehicle stands; write it on the sheet.", key),
-         {}},
-        {"Fit a larger reservoir, so that the presses after that have their vacuum.", {}}};
+        {say("Tell the driver to keep {} on until the vehicle stands; write it on the sheet.", key), {}},
+        {say("Fit a larger reservoir, so that the presses after that have their vacuum."), {}}};
     return finding;
 }
 
@@ -98,9 +99,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kPumpDeadKeyOff{"pump-dead-key-off",
-                                  "Pump dead with the key off while rolling",
+                                  words("Pump dead with the key off while rolling"),
                                   SignalWord::Warning,
-                                  "common practice, no published source",
+                                  words("common practice, no published source"),
                                   false,
                                   check};
 

@@ -54,15 +54,14 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = rated;
         finding.kind = QuantityKind::Share;
         finding.at_s = duty.from_s;
-        finding.what =
-            fmt::format("{} runs for {} of the {} from {} on, a duty of {}; it is rated for {}.",
-                        nameOf(survey.circuit(), pump.part), amount(duty.running_s, QuantityKind::Time),
-                        amount(kDutyWindow_s, QuantityKind::Time), amount(duty.from_s, QuantityKind::Time),
-                        amount(finding.value, finding.kind), amount(rated, finding.kind));
+        finding.what = say("{} runs for {} of the {} from {} on, a duty of {}; it is rated for {}.",
+                           nameOf(survey.circuit(), pump.part), amount(duty.running_s, QuantityKind::Time),
+                           amount(kDutyWindow_s, QuantityKind::Time), amount(duty.from_s, QuantityKind::Time),
+                           amount(finding.value, finding.kind), amount(rated, finding.kind));
         finding.why =
-            "A pump beyond its duty gets hotter than its windings stand, and then the assist is gone.";
-        finding.remedies = {{"Look for leaks; a tight system is pumped down once and kept.", {}},
-                            {"Fit a pump with a larger flow or for continuous duty.", {}}};
+            say("A pump beyond its duty gets hotter than its windings stand, and then the assist is gone.");
+        finding.remedies = {{say("Look for leaks; a tight system is pumped down once and kept."), {}},
+                            {say("Fit a pump with a larger flow or for continuous duty."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -70,8 +69,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kPumpDuty{
-    "pump-duty", "Pump beyond its duty", SignalWord::Warning, "the pump's rated duty in ten minutes", true,
-    check};
+extern const Rule kPumpDuty{"pump-duty",
+                            words("Pump beyond its duty"),
+                            SignalWord::Warning,
+                            words("the pump's rated duty in ten minutes"),
+                            true,
+                            check};
 
 } // namespace pumpwright

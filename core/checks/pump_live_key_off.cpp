@@ -27,11 +27,11 @@ std::vector<Remedy> remedies(const Survey& survey, const LoadPath& pump) {
     std::vector<Remedy> remedies;
     if (const auto wire = commandWire(survey, pump)) {
         const std::string name = nameOf(survey.circuit(), *wire);
-        remedies.push_back(
-            {"Lead " + name + " over a contact of the ignition switch.",
-             handSwitchEdit(survey.circuit(), *wire, "Ignition", "Put an ignition contact into " + name)});
+        remedies.push_back({say("Lead {} over a contact of the ignition switch.", name),
+                            handSwitchEdit(survey.circuit(), *wire, "Ignition",
+                                           say("Put an ignition contact into {}", name))});
     }
-    remedies.push_back({"Let a relay on the ignition switch feed the pump's circuit.", {}});
+    remedies.push_back({say("Let a relay on the ignition switch feed the pump's circuit."), {}});
     return remedies;
 }
 
@@ -53,11 +53,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = pump.load.running_A;
         finding.limit = 0;
         finding.kind = QuantityKind::Current;
-        finding.what =
-            fmt::format("{} is fed with every hand switch off: it draws {} whenever the vacuum is low.", name,
-                        amount(finding.value, finding.kind));
+        finding.what = say("{} is fed with every hand switch off: it draws {} whenever the vacuum is low.",
+                           name, amount(finding.value, finding.kind));
         finding.why =
-            "In a parked car the vacuum leaks away: the pump runs unwatched until the battery is empty.";
+            say("In a parked car the vacuum leaks away: the pump runs unwatched until the battery is empty.");
         finding.remedies = remedies(survey, pump);
         findings.push_back(std::move(finding));
     }
@@ -67,9 +66,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kPumpLiveKeyOff{"pump-live-key-off",
-                                  "Pump fed with the key off",
+                                  words("Pump fed with the key off"),
                                   SignalWord::Caution,
-                                  "common practice, no published source",
+                                  words("common practice, no published source"),
                                   false,
                                   check};
 

@@ -50,21 +50,20 @@ Finding findingFor(const Rule& rule, const Survey& survey, const PartId& pump, c
     finding.value = run.length_s();
     finding.limit = kLongestRun_s;
     finding.kind = QuantityKind::Time;
-    finding.what =
-        fmt::format("{} runs for {} without a stop.", name, amount(run.length_s(), QuantityKind::Time));
-    finding.why = "A pump without a pause overheats and wears out, and then the assist is gone.";
+    finding.what = say("{} runs for {} without a stop.", name, amount(run.length_s(), QuantityKind::Time));
+    finding.why = say("A pump without a pause overheats and wears out, and then the assist is gone.");
     for (const SetPoint& setPoint : unreachedSetPoints(survey, run)) {
         finding.parts.push_back(setPoint.part);
-        finding.what += fmt::format(" {} opens at {}; the vacuum gets to {} only.",
-                                    nameOf(survey.circuit(), setPoint.part),
-                                    amount(setPoint.opens_Pa, QuantityKind::GaugeVacuum),
-                                    amount(setPoint.reached_Pa, QuantityKind::GaugeVacuum));
+        finding.what =
+            say("{} {} opens at {}; the vacuum gets to {} only.", finding.what,
+                nameOf(survey.circuit(), setPoint.part), amount(setPoint.opens_Pa, QuantityKind::GaugeVacuum),
+                amount(setPoint.reached_Pa, QuantityKind::GaugeVacuum));
         if (auto remedy = lowerSetPoint(survey, setPoint)) {
             finding.remedies.push_back(std::move(*remedy));
         }
     }
     finding.remedies.push_back(
-        {"Look for leaks; fit a pump with a better ultimate vacuum or a larger flow.", {}});
+        {say("Look for leaks; fit a pump with a better ultimate vacuum or a larger flow."), {}});
     return finding;
 }
 
@@ -81,11 +80,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kPumpNeverStops{"pump-never-stops",
-                                  "Pump never reaches the set point",
-                                  SignalWord::Warning,
-                                  "Australian heavy-vehicle inspection criteria: full vacuum within 60 s",
-                                  true,
-                                  check};
+extern const Rule kPumpNeverStops{
+    "pump-never-stops",
+    words("Pump never reaches the set point"),
+    SignalWord::Warning,
+    words("Australian heavy-vehicle inspection criteria: full vacuum within 60 s"),
+    true,
+    check};
 
 } // namespace pumpwright

@@ -43,7 +43,8 @@ std::vector<Remedy> remedies(const Survey& survey, const LoadPath& pump) {
             remedies.push_back(std::move(*remedy));
         }
     }
-    remedies.push_back({"Fit a reservoir, so that a press takes less of the vacuum; look for leaks.", {}});
+    remedies.push_back(
+        {say("Fit a reservoir, so that a press takes less of the vacuum; look for leaks."), {}});
     return remedies;
 }
 
@@ -66,9 +67,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = starts.perHour;
         finding.limit = rated;
         finding.at_s = starts.from_s;
-        finding.what = fmt::format("{} starts {:.0f} times in an hour of this drive; it is rated for {:.0f}.",
-                                   nameOf(survey.circuit(), pump.part), starts.perHour, rated);
-        finding.why = "Each start is an inrush: brushes, contacts and windings wear with every one.";
+        finding.what = say("{} starts {} times in an hour of this drive; it is rated for {}.",
+                           nameOf(survey.circuit(), pump.part), whole(starts.perHour), whole(rated));
+        finding.why = say("Each start is an inrush: brushes, contacts and windings wear with every one.");
         finding.remedies = remedies(survey, pump);
         findings.push_back(std::move(finding));
     }
@@ -77,8 +78,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kPumpStarts{
-    "pump-starts", "Pump starts too often", SignalWord::Caution, "the pump's rated starts in an hour", true,
-    check};
+extern const Rule kPumpStarts{"pump-starts",
+                              words("Pump starts too often"),
+                              SignalWord::Caution,
+                              words("the pump's rated starts in an hour"),
+                              true,
+                              check};
 
 } // namespace pumpwright

@@ -62,11 +62,11 @@ std::optional<LowVoltage> inDrive(const Recording& recording, const LoadPath& pu
 }
 
 std::vector<Remedy> remedies(const Survey& survey, const LoadPath& pump) {
-    return {
-        {"Lay thicker or shorter wires to " + nameOf(survey.circuit(), pump.part) + " and back.", {}},
-        {"Let the pump rest while the engine is cranked: feed its control from a contact that opens then.",
-         {}},
-        {"Charge or change the battery, and clean its terminals.", {}}};
+    return {{say("Lay thicker or shorter wires to {} and back.", nameOf(survey.circuit(), pump.part)), {}},
+            {say("Let the pump rest while the engine is cranked: feed its control from a contact that opens "
+                 "then."),
+             {}},
+            {say("Charge or change the battery, and clean its terminals."), {}}};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -86,13 +86,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = pump.load.minimum_V;
         finding.kind = QuantityKind::Voltage;
         finding.at_s = low.at_s;
-        finding.what =
-            fmt::format("{} gets {} ({}); it works down to {}.", name, amount(finding.value, finding.kind),
-                        low.at_s ? "in the drive at " + amount(*low.at_s, QuantityKind::Time)
-                                 : "with " + amount(survey.circuit().limits.lowestSupply_V, finding.kind) +
-                                       " at the battery, as in cranking or at full load",
-                        amount(finding.limit, finding.kind));
-        finding.why = "A pump that gets too little voltage stalls, and the vacuum is not made good.";
+        finding.what = say("{} gets {} ({}); it works down to {}.", name, amount(finding.value, finding.kind),
+                           low.at_s ? say("in the drive at {}", amount(*low.at_s, QuantityKind::Time))
+                                    : say("with {} at the battery, as in cranking or at full load",
+                                          amount(survey.circuit().limits.lowestSupply_V, finding.kind)),
+                           amount(finding.limit, finding.kind));
+        finding.why = say("A pump that gets too little voltage stalls, and the vacuum is not made good.");
         finding.remedies = remedies(survey, pump);
         findings.push_back(std::move(finding));
     }
@@ -101,11 +100,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kPumpVoltageLow{"pump-voltage-low",
-                                  "Too little voltage at the pump",
-                                  SignalWord::Warning,
-                                  "the pump's lowest voltage; ISO 16750-2, code D, for the lowest supply",
-                                  false,
-                                  check};
+extern const Rule kPumpVoltageLow{
+    "pump-voltage-low",
+    words("Too little voltage at the pump"),
+    SignalWord::Warning,
+    words("the pump's lowest voltage; ISO 16750-2, code D, for the lowest supply"),
+    false,
+    check};
 
 } // namespace pumpwright

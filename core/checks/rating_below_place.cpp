@@ -10,9 +10,9 @@ namespace {
 Finding baseFinding(const Rule& rule, const Survey& survey, const PartId& id, const VehiclePlace& place) {
     Finding finding = newFinding(rule);
     finding.parts = {id};
-    finding.why = "A part beyond what it stands fails early: it melts, corrodes, or water shorts it.";
-    finding.remedies = {{fmt::format("Fit {} in a cooler or drier place, or choose one that is made for {}.",
-                                     nameOf(survey.circuit(), id), place.label),
+    finding.why = say("A part beyond what it stands fails early: it melts, corrodes, or water shorts it.");
+    finding.remedies = {{say("Fit {} in a cooler or drier place, or choose one that is made for {}.",
+                             nameOf(survey.circuit(), id), place.label),
                          {}}};
     return finding;
 }
@@ -30,17 +30,17 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
             finding.value = part.ratedTemperature_K;
             finding.limit = place->hottest_K;
             finding.kind = QuantityKind::Temperature;
-            finding.what = fmt::format("{} stands {}; {} it gets {}.", name,
-                                       amount(part.ratedTemperature_K, finding.kind), place->label,
-                                       amount(place->hottest_K, finding.kind));
+            finding.what =
+                say("{} stands {}; {} it gets {}.", name, amount(part.ratedTemperature_K, finding.kind),
+                    place->label, amount(place->hottest_K, finding.kind));
             findings.push_back(std::move(finding));
         }
         if (!part.ingress.empty() && waterDigit(part.ingress) < place->water) {
             Finding finding = baseFinding(rule, survey, id, *place);
             finding.value = waterDigit(part.ingress);
             finding.limit = place->water;
-            finding.what = fmt::format("{} is {}; {} its second digit must be {} or more.", name,
-                                       part.ingress, place->label, place->water);
+            finding.what = say("{} is {}; {} its second digit must be {} or more.", name, part.ingress,
+                               place->label, place->water);
             findings.push_back(std::move(finding));
         }
     }
@@ -51,9 +51,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kRatingBelowPlace{
     "rating-below-place",
-    "Part not made for its place in the vehicle",
+    words("Part not made for its place in the vehicle"),
     SignalWord::Caution,
-    "IEC 60529 for the code; temperatures: common practice, no published source",
+    words("IEC 60529 for the code; temperatures: common practice, no published source"),
     false,
     check};
 

@@ -38,12 +38,17 @@ std::map<HoseId, Hose>& objectsOf(Circuit& circuit, const HoseId&) {
     return circuit.hoses;
 }
 
+/// What such objects are called.
+struct Sort {
+    std::string_view one;
+    std::string_view many;
+};
+
 /// Gives all but the first of these the next free reference.
 template <class IdType>
-Edit renumbered(const Survey& survey, const std::vector<IdType>& ids, bool firstKeeps,
-                const std::string& sort) {
+Edit renumbered(const Survey& survey, const std::vector<IdType>& ids, bool firstKeeps, const Sort& sort) {
     Circuit draft = survey.circuit();
-    Edit edit{"Give every " + sort + " its own reference", {}};
+    Edit edit{say("Give every {} its own reference", said(sort.one)).english(), {}};
     for (std::size_t i = firstKeeps ? 1 : 0; i < ids.size(); ++i) {
         auto& object = objectsOf(draft, ids[i]).at(ids[i]);
         object.reference = freeReference(draft, letterOf(object));
@@ -54,8 +59,8 @@ Edit renumbered(const Survey& survey, const std::vector<IdType>& ids, bool first
 
 /// Findings about one sort of object. `subjects` is where a finding lists it.
 template <class IdType, class Object>
-void add(const Rule& rule, const Survey& survey, const std::map<IdType, Object>& objects,
-         const std::string& sort, std::vector<IdType> Finding::*subjects, std::vector<Finding>& findings) {
+void add(const Rule& rule, const Survey& survey, const std::map<IdType, Object>& objects, const Sort& sort,
+         std::vector<IdType> Finding::*subjects, std::vector<Finding>& findings) {
     std::map<std::string, std::vector<IdType>> byReference;
     for (const auto& [id, object] : objects) {
         byReference[object.reference].push_back(id);
@@ -69,31 +74,32 @@ void add(const Rule& rule, const Survey& survey, const std::map<IdType, Object>&
         finding.*subjects = ids;
         finding.value = static_cast<double>(ids.size());
         finding.limit = nameless ? 0 : 1;
-        finding.what = nameless ? fmt::format("{} {}{} no reference.", ids.size(), sort,
-                                              ids.size() == 1 ? " has" : "s have")
-                                : fmt::format("{} {}s are called {}.", ids.size(), sort, reference);
-        finding.why = "On the wiring sheet nobody can tell which of them is meant.";
+        finding.what = !nameless         ? say("{} {} are called {}.", ids.size(), said(sort.many), reference)
+                       : ids.size() == 1 ? say("1 {} has no reference.", said(sort.one))
+                                         : say("{} {} have no reference.", ids.size(), said(sort.many));
+        finding.why = say("On the wiring sheet nobody can tell which of them is meant.");
         finding.remedies = {
-            {"Give them the next free references.", renumbered(survey, ids, !nameless, sort)}};
+            {say("Give them the next free references."), renumbered(survey, ids, !nameless, sort)}};
         findings.push_back(std::move(finding));
     }
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     std::vector<Finding> findings;
-    add(rule, survey, survey.circuit().parts, "part", &Finding::parts, findings);
-    add(rule, survey, survey.circuit().wires, "wire", &Finding::wires, findings);
-    add(rule, survey, survey.circuit().hoses, "hose", &Finding::hoses, findings);
+    add(rule, survey, survey.circuit().parts, {words("part"), words("parts")}, &Finding::parts, findings);
+    add(rule, survey, survey.circuit().wires, {words("wire"), words("wires")}, &Finding::wires, findings);
+    add(rule, survey, survey.circuit().hoses, {words("hose"), words("hoses")}, &Finding::hoses, findings);
     return findings;
 }
 
 } // namespace
 
-extern const Rule kReferenceNotUnique{"reference-not-unique",
-                                      "Reference missing or given twice",
-                                      SignalWord::Notice,
-                                      "IEC 81346-1: a reference designates one object; value from memory",
-                                      false,
-                                      check};
+extern const Rule kReferenceNotUnique{
+    "reference-not-unique",
+    words("Reference missing or given twice"),
+    SignalWord::Notice,
+    words("IEC 81346-1: a reference designates one object; value from memory"),
+    false,
+    check};
 
 } // namespace pumpwright

@@ -49,16 +49,16 @@ std::vector<Remedy> remedies(const Survey& survey, const std::vector<Chatter>& a
     for (const auto& [id, part] : survey.circuit().parts) {
         const auto delay_s = nameplateValue(part, "delay_s");
         if (delay_s && *delay_s < kRunOn_s) {
-            const std::string text =
-                fmt::format("{} to {}", nameOf(survey.circuit(), id), amount(kRunOn_s, QuantityKind::Time));
+            const Text text =
+                say("{} to {}", nameOf(survey.circuit(), id), amount(kRunOn_s, QuantityKind::Time));
             remedies.push_back(
-                {"Set the delay of " + text + ".",
-                 valueEdit(survey.circuit(), id, "delay_s", kRunOn_s, "Set the delay of " + text)});
+                {say("Set the delay of {}.", text),
+                 valueEdit(survey.circuit(), id, "delay_s", kRunOn_s, say("Set the delay of {}", text))});
         }
     }
     remedies.push_back(
-        {"Let a timer with delay on release hold the pump for about five seconds after the vacuum "
-         "switch has opened.",
+        {say("Let a timer with delay on release hold the pump for about five seconds after the vacuum "
+             "switch has opened."),
          {}});
     return remedies;
 }
@@ -70,21 +70,21 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
     }
     Finding finding = newFinding(rule);
     std::set<PartId> parts;
-    std::vector<std::string> counts;
+    std::vector<Text> counts;
     for (const Chatter& chatter : all) {
         if (parts.insert(chatter.part).second) {
-            counts.push_back(fmt::format("{} {:.0f} times", nameOf(survey.circuit(), chatter.part),
-                                         chatter.worst.closings));
+            counts.push_back(
+                say("{} {} times", nameOf(survey.circuit(), chatter.part), whole(chatter.worst.closings)));
         }
     }
     finding.parts.assign(parts.begin(), parts.end());
     finding.value = all.front().worst.closings;
     finding.limit = kAllowedClosings;
     finding.at_s = all.front().worst.at_s;
-    finding.what = fmt::format("Contacts chatter: within {} from {} on close {}.",
-                               amount(kChatterWindow_s, QuantityKind::Time),
-                               amount(all.front().worst.at_s, QuantityKind::Time), listOf(counts));
-    finding.why = "Each closing takes the pump's inrush: the contact welds or burns out within weeks.";
+    finding.what =
+        say("Contacts chatter: within {} from {} on close {}.", amount(kChatterWindow_s, QuantityKind::Time),
+            amount(all.front().worst.at_s, QuantityKind::Time), listOf(counts));
+    finding.why = say("Each closing takes the pump's inrush: the contact welds or burns out within weeks.");
     finding.remedies = remedies(survey, all);
     return {finding};
 }
@@ -92,9 +92,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kRelayChatter{"relay-chatter",
-                                "Relay chatter",
+                                words("Relay chatter"),
                                 SignalWord::Warning,
-                                "common practice, no published source",
+                                words("common practice, no published source"),
                                 true,
                                 check};
 

@@ -50,7 +50,7 @@ std::vector<WireId> wiresAt(const Circuit& circuit, const End& end) {
 Edit relayEdit(const Survey& survey, const Sides& sides, double area_m2) {
     const PartId& part = sides.near.part;
     const End minus{sides.path->part, sides.path->load.to};
-    EditDraft draft(survey.circuit(), "Let " + nameOf(survey.circuit(), part) + " switch a relay");
+    EditDraft draft(survey.circuit(), say("Let {} switch a relay", nameOf(survey.circuit(), part)));
     const PartId relay = draft.add(relayKind(), part, "Power relay");
     draft.setChoice(relay, "suppression", "resistor");
     draft.moveWires(sides.near, {relay, "30"});
@@ -86,9 +86,9 @@ std::optional<Remedy> powerRelayRemedy(const Survey& survey, const SwitchedLoads
         return std::nullopt;
     }
     const std::string name = nameOf(circuit, sides->near.part);
-    return Remedy{fmt::format("Put a power relay beside {}: {} switches its coil, and its contact the load.",
-                              name, name),
-                  relayEdit(survey, *sides, circuit.wires.at(near.front()).area_m2)};
+    return Remedy{
+        say("Put a power relay beside {}: {} switches its coil, and its contact the load.", name, name),
+        relayEdit(survey, *sides, circuit.wires.at(near.front()).area_m2)};
 }
 
 } // namespace pumpwright

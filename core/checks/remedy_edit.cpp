@@ -61,22 +61,21 @@ Part partBeside(const Circuit& circuit, const PartKind& kind, GridPoint near) {
     return newPart(kind, freeReference(circuit, std::string(kind.letter())), freePlace(circuit, near));
 }
 
-Edit valueEdit(const Circuit& circuit, const PartId& part, std::string_view key, double value,
-               std::string name) {
+Edit valueEdit(const Circuit& circuit, const PartId& part, std::string_view key, double value, Text name) {
     Part changed = circuit.parts.at(part);
     changed.values.insert_or_assign(std::string(key), value);
-    return {std::move(name), {putPart(part, std::move(changed))}};
+    return {name.english(), {putPart(part, std::move(changed))}};
 }
 
 Edit choiceEdit(const Circuit& circuit, const PartId& part, std::string_view key, std::string_view option,
-                std::string name) {
+                Text name) {
     Part changed = circuit.parts.at(part);
     changed.choices.insert_or_assign(std::string(key), std::string(option));
-    return {std::move(name), {putPart(part, std::move(changed))}};
+    return {name.english(), {putPart(part, std::move(changed))}};
 }
 
-Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, std::string name) {
-    Edit edit{std::move(name), {}};
+Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, Text name) {
+    Edit edit{name.english(), {}};
     for (const auto& [id, area_m2] : areas_m2) {
         Wire changed = circuit.wires.at(id);
         changed.area_m2 = area_m2;
@@ -86,8 +85,8 @@ Edit areaEdit(const Circuit& circuit, const std::map<WireId, double>& areas_m2, 
 }
 
 Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& oneTerminal,
-              const std::string& otherTerminal, std::string name) {
-    Edit edit{std::move(name), {}};
+              const std::string& otherTerminal, Text name) {
+    Edit edit{name.english(), {}};
     for (const auto& [id, wire] : circuit.wires) {
         Wire changed = wire;
         const bool from = swapEnd(changed.from, part, oneTerminal, otherTerminal);
@@ -100,11 +99,10 @@ Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& one
     return edit;
 }
 
-Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, double current_A,
-               std::string name) {
+Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, double current_A, Text name) {
     const PartId id = freePartId(circuit);
     Circuit draft = circuit;
-    Edit edit{std::move(name), {}};
+    Edit edit{name.english(), {}};
     Part diode = partBeside(circuit, diodeKind(), circuit.parts.at(plus.part).at);
     const auto size_A = diodeAtLeast_A(current_A);
     if (size_A && *size_A > diodeKind().value(diode, "ratedCurrent_A")) {
@@ -122,7 +120,7 @@ Edit diodeEdit(const Circuit& circuit, const End& plus, const End& minus, double
 }
 
 Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Part part,
-                const std::string& near, const std::string& far, std::string name) {
+                const std::string& near, const std::string& far, Text name) {
     const PartId id = freePartId(circuit);
     Wire rest = circuit.wires.at(wire);
     Wire lead = rest;
@@ -133,23 +131,22 @@ Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Pa
     lead.bends.clear();
     (rest.from == atEnd ? rest.from : rest.to) = {id, far};
     rest.bends.clear();
-    Edit edit{std::move(name), {}};
+    Edit edit{name.english(), {}};
     edit.changes = {putPart(id, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
                     putWire(wire, std::move(rest))};
     return edit;
 }
 
-Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A,
-              std::string name) {
+Edit fuseEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, double rating_A, Text name) {
     Part fuse = partBeside(circuit, fuseKind(), circuit.parts.at(atEnd.part).at);
     fuse.values["rating_A"] = rating_A;
     return insertEdit(circuit, wire, atEnd, std::move(fuse), "1", "2", std::move(name));
 }
 
 Edit spliceEdit(const Circuit& circuit, const End& terminal, const std::vector<WireId>& moved,
-                double shortWire_m2, std::string name) {
+                double shortWire_m2, Text name) {
     const PartId splice = freePartId(circuit);
-    Edit edit{std::move(name), {}};
+    Edit edit{name.english(), {}};
     edit.changes.push_back(
         putPart(splice, partBeside(circuit, spliceKind(), circuit.parts.at(terminal.part).at)));
     for (const WireId& id : moved) {
@@ -164,8 +161,8 @@ Edit spliceEdit(const Circuit& circuit, const End& terminal, const std::vector<W
     return edit;
 }
 
-Edit checkValveEdit(const Circuit& circuit, const End& inlet, std::string name) {
-    Edit edit{std::move(name), {}};
+Edit checkValveEdit(const Circuit& circuit, const End& inlet, Text name) {
+    Edit edit{name.english(), {}};
     const PartId valve = freePartId(circuit);
     edit.changes.push_back(
         putPart(valve, partBeside(circuit, checkValveKind(), circuit.parts.at(inlet.part).at)));
@@ -179,8 +176,8 @@ Edit checkValveEdit(const Circuit& circuit, const End& inlet, std::string name) 
     return edit;
 }
 
-Edit movedHoseEdit(const Circuit& circuit, const End& sensor, const End& booster, std::string name) {
-    Edit edit{std::move(name), {}};
+Edit movedHoseEdit(const Circuit& circuit, const End& sensor, const End& booster, Text name) {
+    Edit edit{name.english(), {}};
     const PartId tee = freePartId(circuit);
     edit.changes.push_back(putPart(tee, partBeside(circuit, teeKind(), circuit.parts.at(booster.part).at)));
     for (const auto& [id, hose] : circuit.hoses) {

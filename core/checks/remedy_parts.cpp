@@ -71,7 +71,7 @@ std::optional<Edit> warningLampEdit(const Survey& survey) {
     if (!plus || boosters.empty() || !hasHose(survey.circuit(), boosters.front())) {
         return std::nullopt;
     }
-    EditDraft draft(survey.circuit(), "Add a warning lamp for low vacuum");
+    EditDraft draft(survey.circuit(), say("Add a warning lamp for low vacuum"));
     const PartId fuse = draft.add(fuseKind(), plus->part, "Low vacuum");
     draft.setValue(fuse, "rating_A", kWarningFuse_A);
     const PartId sensor = draft.add(vacuumSwitchKind(), boosters.front().part, "Warning switch");
@@ -88,7 +88,7 @@ std::optional<Edit> warningLampEdit(const Survey& survey) {
     return std::move(draft).edit();
 }
 
-Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view label, std::string name) {
+Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view label, Text name) {
     EditDraft draft(circuit, std::move(name));
     const PartId part = draft.add(handSwitchKind(), circuit.wires.at(wire).to.part, label);
     draft.setChoice(part, "atStart", "on");
@@ -96,7 +96,7 @@ Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view
     return std::move(draft).edit();
 }
 
-Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, std::string name) {
+Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, Text name) {
     EditDraft draft(circuit, std::move(name));
     const bool forward = circuit.wires.at(wire).to == to;
     const PartId part = draft.add(diodeKind(), to.part);
@@ -104,8 +104,7 @@ Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, 
     return std::move(draft).edit();
 }
 
-std::optional<Edit> reservoirEdit(const Circuit& circuit, const End& booster, double volume_m3,
-                                  std::string name) {
+std::optional<Edit> reservoirEdit(const Circuit& circuit, const End& booster, double volume_m3, Text name) {
     if (!hasHose(circuit, booster)) {
         return std::nullopt;
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/checks/survey.h"
+#include "core/units/text.h"
 
 #include <optional>
 
@@ -13,13 +14,12 @@ namespace pumpwright {
 std::optional<Edit> warningLampEdit(const Survey& survey);
 
 /// Puts a hand switch, on at the start, into a wire.
-Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view label, std::string name);
+Edit handSwitchEdit(const Circuit& circuit, const WireId& wire, std::string_view label, Text name);
 
 /// Puts a diode into a wire so that current flows on towards `to`, one of the wire's ends, only.
-Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, std::string name);
+Edit diodeInWireEdit(const Circuit& circuit, const WireId& wire, const End& to, Text name);
 
 /// Puts a reservoir into the hose at a booster's port.
-std::optional<Edit> reservoirEdit(const Circuit& circuit, const End& booster, double volume_m3,
-                                  std::string name);
+std::optional<Edit> reservoirEdit(const Circuit& circuit, const End& booster, double volume_m3, Text name);
 
 } // namespace pumpwright

@@ -20,16 +20,16 @@ std::vector<Remedy> remedies(const Survey& survey, const End& port, IsolatedBoos
     for (const double volume_m3 : kReservoirs_m3) {
         booster.beside_m3 = beside_m3 + volume_m3;
         if (reservePresses(booster, vacuum_Pa, force_N, kDangerShare) >= wanted) {
-            const std::string text =
-                fmt::format("a reservoir of {} at {}", amount(volume_m3, QuantityKind::Volume),
-                            nameOf(survey.circuit(), port.part));
-            if (auto edit = reservoirEdit(survey.circuit(), port, volume_m3, "Put in " + text)) {
-                remedies.push_back({"Put in " + text + ".", std::move(edit)});
+            const Text text = say("a reservoir of {} at {}", amount(volume_m3, QuantityKind::Volume),
+                                  nameOf(survey.circuit(), port.part));
+            if (auto edit = reservoirEdit(survey.circuit(), port, volume_m3, say("Put in {}", text))) {
+                remedies.push_back({say("Put in {}.", text), std::move(edit)});
             }
             break;
         }
     }
-    remedies.push_back({"Raise the set point of the vacuum switch, so that more vacuum is in store.", {}});
+    remedies.push_back(
+        {say("Raise the set point of the vacuum switch, so that more vacuum is in store."), {}});
     return remedies;
 }
 
@@ -47,12 +47,11 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = presses;
         finding.limit = wanted;
         finding.what =
-            fmt::format("When the pump dies at {}, {} has {} press{} of {} with at least {} of the assist; "
-                        "{} are wanted.",
-                        amount(*vacuum_Pa, QuantityKind::GaugeVacuum), nameOf(survey.circuit(), port.part),
-                        presses, presses == 1 ? "" : "es", amount(force_N, QuantityKind::Force),
-                        amount(kDangerShare, QuantityKind::Share), wanted);
-        finding.why = "With the pump dead, the stored vacuum must bring the vehicle to a stop.";
+            say("When the pump dies at {}, {} has {} of {} with at least {} of the assist; {} are wanted.",
+                amount(*vacuum_Pa, QuantityKind::GaugeVacuum), nameOf(survey.circuit(), port.part),
+                presses == 1 ? say("1 press") : say("{} presses", presses),
+                amount(force_N, QuantityKind::Force), amount(kDangerShare, QuantityKind::Share), wanted);
+        finding.why = say("With the pump dead, the stored vacuum must bring the vehicle to a stop.");
         finding.remedies = remedies(survey, port, booster, *vacuum_Pa, force_N, wanted);
         findings.push_back(std::move(finding));
     }
@@ -61,12 +60,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kReservePresses{"reserve-presses",
-                                  "Too few presses in reserve",
-                                  SignalWord::Warning,
-                                  "the project's limit; two to three assisted presses: common practice, no "
-                                  "published source",
-                                  false,
-                                  check};
+extern const Rule kReservePresses{
+    "reserve-presses",
+    words("Too few presses in reserve"),
+    SignalWord::Warning,
+    words("the project's limit; two to three assisted presses: common practice, no "
+          "published source"),
+    false,
+    check};
 
 } // namespace pumpwright

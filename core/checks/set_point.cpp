@@ -67,13 +67,14 @@ std::optional<Remedy> widerDifferential(const Survey& survey, const PartId& part
     if (closes_Pa < kLowestSetPoint_Pa) {
         return std::nullopt;
     }
-    const std::string text = fmt::format("{}: closes at {}, opens {} higher", nameOf(survey.circuit(), part),
-                                         amount(closes_Pa, QuantityKind::GaugeVacuum),
-                                         amount(wider_Pa, QuantityKind::PressureDifference));
+    const Text text =
+        say("{}: closes at {}, opens {} higher", nameOf(survey.circuit(), part),
+            amount(closes_Pa, QuantityKind::GaugeVacuum), amount(wider_Pa, QuantityKind::PressureDifference));
     Part changed = survey.part(part);
     changed.values[kSetPoint] = closes_Pa;
     changed.values[kDifferential] = wider_Pa;
-    return Remedy{"Set " + text + ".", Edit{"Set " + text, {putPart(part, std::move(changed))}}};
+    return Remedy{say("Set {}.", text),
+                  Edit{say("Set {}", text).english(), {putPart(part, std::move(changed))}}};
 }
 
 std::optional<Remedy> lowerSetPoint(const Survey& survey, const SetPoint& setPoint) {
@@ -83,10 +84,10 @@ std::optional<Remedy> lowerSetPoint(const Survey& survey, const SetPoint& setPoi
     if (closes_Pa < kLowestSetPoint_Pa) {
         return std::nullopt;
     }
-    const std::string text = fmt::format("{} to {}", nameOf(survey.circuit(), setPoint.part),
-                                         amount(closes_Pa, QuantityKind::GaugeVacuum));
-    return Remedy{"Lower the set point of " + text + ".",
-                  valueEdit(survey.circuit(), setPoint.part, kSetPoint, closes_Pa, "Set " + text)};
+    const Text text = say("{} to {}", nameOf(survey.circuit(), setPoint.part),
+                          amount(closes_Pa, QuantityKind::GaugeVacuum));
+    return Remedy{say("Lower the set point of {}.", text),
+                  valueEdit(survey.circuit(), setPoint.part, kSetPoint, closes_Pa, say("Set {}", text))};
 }
 
 } // namespace pumpwright

@@ -53,18 +53,17 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = setPoint->opens_Pa;
         finding.limit = never ? reach.new_Pa : reach.worn_Pa;
         finding.kind = QuantityKind::GaugeVacuum;
-        finding.what =
-            fmt::format("{} opens at {}; at {}, the highest of the drive plan, {} pump reaches {}.", name,
-                        amount(setPoint->opens_Pa, finding.kind), amount(altitude_m, QuantityKind::Length),
-                        never ? "a new" : "a worn", amount(finding.limit, finding.kind));
-        finding.why = "The pump then never stops: it overheats, and one day the assist is gone.";
+        finding.what = say("{} opens at {}; at {}, the highest of the drive plan, {} pump reaches {}.", name,
+                           amount(setPoint->opens_Pa, finding.kind), amount(altitude_m, QuantityKind::Length),
+                           never ? say("a new") : say("a worn"), amount(finding.limit, finding.kind));
+        finding.why = say("The pump then never stops: it overheats, and one day the assist is gone.");
         if (closes_Pa > 0) {
-            const std::string text = fmt::format("{} to {}", name, amount(closes_Pa, finding.kind));
+            const Text text = say("{} to {}", name, amount(closes_Pa, finding.kind));
             finding.remedies.push_back(
-                {"Lower the set point of " + text + ".",
-                 valueEdit(survey.circuit(), id, "setPoint_Pa", closes_Pa, "Set " + text)});
+                {say("Lower the set point of {}.", text),
+                 valueEdit(survey.circuit(), id, "setPoint_Pa", closes_Pa, say("Set {}", text))});
         }
-        finding.remedies.push_back({"Fit a pump with a lower ultimate pressure.", {}});
+        finding.remedies.push_back({say("Fit a pump with a lower ultimate pressure."), {}});
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -72,11 +71,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kSetPointOutOfReach{"set-point-out-of-reach",
-                                      "Set point out of the pump's reach",
-                                      SignalWord::Warning,
-                                      "ISO 2533 for the ambient pressure; the pump's ultimate pressure",
-                                      false,
-                                      check};
+extern const Rule kSetPointOutOfReach{
+    "set-point-out-of-reach",
+    words("Set point out of the pump's reach"),
+    SignalWord::Warning,
+    words("ISO 2533 for the ambient pressure; the pump's ultimate pressure"),
+    false,
+    check};
 
 } // namespace pumpwright

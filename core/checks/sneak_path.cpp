@@ -18,18 +18,19 @@ namespace {
 /// [A] that a small diode of its own carries in a wire.
 constexpr double kSmallDiode_A = 1;
 
-std::string pathText(const Survey& survey, const SneakVictim& victim) {
-    std::vector<std::string> names;
+Text pathText(const Survey& survey, const SneakVictim& victim) {
+    Text path = say("plus");
     const LoadPath* fed = nullptr;
-    for (const LoadPath& path : survey.loadPaths()) {
-        fed = fed == nullptr && path.source ? &path : fed;
+    for (const LoadPath& load : survey.loadPaths()) {
+        fed = fed == nullptr && load.source ? &load : fed;
     }
-    names.push_back(fed == nullptr ? "plus" : nameOf(survey.circuit(), *fed->source) + " plus");
+    if (fed != nullptr) {
+        path = say("{} plus", nameOf(survey.circuit(), *fed->source));
+    }
     for (const std::size_t number : victim.path) {
-        names.push_back(nameOf(survey.circuit(), survey.branches()[number].part));
+        path = say("{} – {}", path, nameOf(survey.circuit(), survey.branches()[number].part));
     }
-    names.emplace_back("minus");
-    return fmt::format("{}", fmt::join(names, " – "));
+    return say("{} – minus", path);
 }
 
 /// Contacts that should command the load and are open, by name.
@@ -52,21 +53,21 @@ std::vector<std::string> openCommands(const Survey& survey, const SneakVictim& v
     return open;
 }
 
-std::string stateText(const Survey& survey, const SneakIsland& island, const SneakVictim& victim) {
-    std::vector<std::string> clauses;
+Text stateText(const Survey& survey, const SneakIsland& island, const SneakVictim& victim) {
+    std::vector<Text> clauses;
     if (!victim.operated.empty()) {
-        clauses.push_back(listOf(namesOf(survey.circuit(), victim.operated)) + " closed");
+        clauses.push_back(say("{} closed", listOf(namesOf(survey.circuit(), victim.operated))));
     }
     if (const auto open = openCommands(survey, victim); !open.empty()) {
-        clauses.push_back(listOf(open) + " open");
+        clauses.push_back(say("{} open", listOf(open)));
     }
     if (!victim.blown.empty()) {
-        clauses.push_back(listOf(namesOf(survey.circuit(), victim.blown)) + " blown");
+        clauses.push_back(say("{} blown", listOf(namesOf(survey.circuit(), victim.blown))));
     }
     if (island.lostGround) {
-        clauses.push_back(nameOf(survey.circuit(), *island.lostGround) + " off the body");
+        clauses.push_back(say("{} off the body", nameOf(survey.circuit(), *island.lostGround)));
     }
-    return clauses.empty() ? "in every state" : "with " + listOf(clauses);
+    return clauses.empty() ? say("in every state") : say("with {}", listOf(clauses));
 }
 
 /// The wires of the path, each with the end that the current comes to.
@@ -114,9 +115,9 @@ std::optional<Remedy> diode(const Survey& survey, const SneakVictim& victim) {
         }
         const Wire& wire = survey.circuit().wires.at(*step.wire);
         const std::string name = nameOf(survey.circuit(), *step.wire);
-        return Remedy{"Put a diode into " + name + ", against the current that should not flow.",
+        return Remedy{say("Put a diode into {}, against the current that should not flow.", name),
                       diodeInWireEdit(survey.circuit(), *step.wire, step.to == wire.to ? wire.from : wire.to,
-                                      "Put a diode into " + name)};
+                                      say("Put a diode into {}", name))};
     }
     return std::nullopt;
 }
@@ -132,14 +133,14 @@ std::optional<Remedy> ownGround(const Survey& survey, const PartId& ground, cons
                 continue;
             }
             const std::string name = nameOf(survey.circuit(), branch.part);
-            EditDraft draft(survey.circuit(), "Give " + name + " a ground of its own");
+            EditDraft draft(survey.circuit(), say("Give {} a ground of its own", name));
             Wire moved = wire;
             (fromBolt ? moved.from : moved.to) = {draft.add(groundKind(), branch.part),
                                                   wire.to.part == ground ? wire.to.terminal
                                                                          : wire.from.terminal};
             moved.bends.clear();
             draft.put(id, std::move(moved));
-            return Remedy{"Give " + name + " a ground point of its own.", std::move(draft).edit()};
+            return Remedy{say("Give {} a ground point of its own.", name), std::move(draft).edit()};
         }
     }
     return std::nullopt;
@@ -152,7 +153,7 @@ std::vector<Remedy> remedies(const Survey& survey, const SneakIsland& island, co
         remedies.push_back(std::move(*first));
     }
     remedies.push_back(
-        {"Separate the two circuits: a contact of its own, or a relay, for each of them.", {}});
+        {say("Separate the two circuits: a contact of its own, or a relay, for each of them."), {}});
     return remedies;
 }
 
@@ -178,12 +179,12 @@ Finding findingFor(const Rule& rule, const Survey& survey, const SneakIsland& is
     finding.value = victim.voltage_V;
     finding.limit = victim.limit_V;
     finding.kind = QuantityKind::Voltage;
-    finding.what = fmt::format("{} gets {} {} by a path that does not command it: {}.", name,
-                               amount(victim.voltage_V, finding.kind), stateText(survey, island, victim),
-                               pathText(survey, victim));
-    finding.why =
-        faulty ? "A fault then does more than put something out: it turns something else on, or keeps it on."
-               : "Something comes on, or stays on, that nobody has turned on.";
+    finding.what = say("{} gets {} {} by a path that does not command it: {}.", name,
+                       amount(victim.voltage_V, finding.kind), stateText(survey, island, victim),
+                       pathText(survey, victim));
+    finding.why = faulty ? say("A fault then does more than put something out: it turns something else on, "
+                               "or keeps it on.")
+                         : say("Something comes on, or stays on, that nobody has turned on.");
     finding.remedies = remedies(survey, island, victim);
     return finding;
 }
@@ -203,13 +204,12 @@ Finding sampled(const Rule& rule, const Survey& survey, const SneakIsland& islan
     }
     finding.value = search.combinations;
     finding.limit = static_cast<double>(kMostCombinations);
-    finding.what =
-        fmt::format("{} switches, relays and fuses that hang together have {:.3g} combinations; a sample of "
-                    "{} of them was looked at for unintended paths.",
-                    finding.parts.size(), search.combinations, search.tried);
-    finding.why = "A path that only some other combination opens is not found.";
+    finding.what = say("{} switches, relays and fuses that hang together have {} combinations; a sample of "
+                       "{} of them was looked at for unintended paths.",
+                       finding.parts.size(), fmt::format("{:.3g}", search.combinations), search.tried);
+    finding.why = say("A path that only some other combination opens is not found.");
     finding.remedies = {
-        {"Check parts of the circuit as circuits of their own, or look through it by hand.", {}}};
+        {say("Check parts of the circuit as circuits of their own, or look through it by hand."), {}}};
     return finding;
 }
 
@@ -233,9 +233,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSneakPath{"sneak-path",
-                             "Fed by a path that does not command it",
+                             words("Fed by a path that does not command it"),
                              SignalWord::Warning,
-                             "sneak analysis as ECSS-Q-TM-40-04 describes it, from memory",
+                             words("sneak analysis as ECSS-Q-TM-40-04 describes it, from memory"),
                              false,
                              check};
 

@@ -23,14 +23,13 @@ Remedy largerRemedy(const Survey& survey, const PartId& id, double wanted_A) {
     const std::string name = nameOf(survey.circuit(), id);
     const auto size = std::lower_bound(kSizes_A.begin(), kSizes_A.end(), wanted_A);
     if (size == kSizes_A.end()) {
-        return {fmt::format("Choose a solid-state relay of at least {} as {}.",
-                            amount(wanted_A, QuantityKind::Current), name),
+        return {say("Choose a solid-state relay of at least {} as {}.",
+                    amount(wanted_A, QuantityKind::Current), name),
                 {}};
     }
-    const std::string text =
-        fmt::format("a solid-state relay of {} as {}", amount(*size, QuantityKind::Current), name);
-    return {"Choose " + text + ".",
-            valueEdit(survey.circuit(), id, "ratedCurrent_A", *size, "Choose " + text)};
+    const Text text = say("a solid-state relay of {} as {}", amount(*size, QuantityKind::Current), name);
+    return {say("Choose {}.", text),
+            valueEdit(survey.circuit(), id, "ratedCurrent_A", *size, say("Choose {}", text))};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -55,13 +54,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.kind = QuantityKind::Current;
         finding.at_s = current.at_s;
         finding.what =
-            fmt::format("{} carries {} ({}); sold as {}, it is good for {} with {} load.", name,
-                        amount(finding.value, finding.kind), whereFrom(current),
-                        amount(contact.rating.continuous_A, finding.kind),
-                        amount(finding.limit, finding.kind), inductive ? "an inductive" : "a resistive");
-        finding.why = "An overheated semiconductor mostly fails closed: the load runs on.";
+            say("{} carries {} ({}); sold as {}, it is good for {} with {} load.", name,
+                amount(finding.value, finding.kind), whereFrom(current),
+                amount(contact.rating.continuous_A, finding.kind), amount(finding.limit, finding.kind),
+                inductive ? say("an inductive") : say("a resistive"));
+        finding.why = say("An overheated semiconductor mostly fails closed: the load runs on.");
         finding.remedies = {largerRemedy(survey, branch.part, current.value_A / share),
-                            {"Use a power relay with a mechanical contact instead.", {}}};
+                            {say("Use a power relay with a mechanical contact instead."), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -70,9 +69,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSolidStateRelayDerating{"solid-state-relay-derating",
-                                           "Solid-state relay beyond its derated current",
+                                           words("Solid-state relay beyond its derated current"),
                                            SignalWord::Warning,
-                                           "common practice, no published source",
+                                           words("common practice, no published source"),
                                            false,
                                            check};
 

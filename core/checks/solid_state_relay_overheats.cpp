@@ -40,16 +40,15 @@ std::vector<Remedy> remedies(const Survey& survey, const PartId& id, const Conta
                junction_K(contact, thermal_KperW, current_A, ambient_K) <= kJunction_K;
     });
     if (sink != kSinks_KperW.end()) {
-        const std::string text = fmt::format("Fit {} on a heat sink of {}, junction to surroundings", name,
-                                             amount(*sink, QuantityKind::ThermalResistance));
-        all.push_back({text + ".", valueEdit(survey.circuit(), id, "thermalResistance_KperW", *sink,
-                                             "Fit " + name + " on a heat sink")});
+        const Text text = say("Fit {} on a heat sink of {}, junction to surroundings", name,
+                              amount(*sink, QuantityKind::ThermalResistance));
+        all.push_back({say("{}.", text), valueEdit(survey.circuit(), id, "thermalResistance_KperW", *sink,
+                                                   say("Fit {} on a heat sink", name))});
     }
-    all.push_back(
-        {fmt::format("Choose a solid-state relay with less on-resistance as {}, or fit it where it is "
-                     "cooler.",
-                     name),
-         {}});
+    all.push_back({say("Choose a solid-state relay with less on-resistance as {}, or fit it where it is "
+                       "cooler.",
+                       name),
+                   {}});
     return all;
 }
 
@@ -74,15 +73,15 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.kind = QuantityKind::Temperature;
         finding.at_s = current.at_s;
         finding.what =
-            fmt::format("{} carries {} ({}) over {} and gives the heat off over {}: its junction gets {}{} "
-                        "in surroundings "
-                        "of {}.",
-                        nameOf(survey.circuit(), branch.part), amount(current.value_A, QuantityKind::Current),
-                        whereFrom(current), amount(contact.onResistance_ohm, QuantityKind::Resistance),
-                        amount(contact.thermalResistance_KperW, QuantityKind::ThermalResistance),
-                        hot_K < kRunaway_K ? "" : "hotter and hotter, beyond ", amount(hot_K, finding.kind),
-                        amount(ambient_K, finding.kind));
-        finding.why = "An overheated semiconductor mostly fails closed: the load runs on.";
+            say("{} carries {} ({}) over {} and gives the heat off over {}: its junction gets {}{} "
+                "in surroundings "
+                "of {}.",
+                nameOf(survey.circuit(), branch.part), amount(current.value_A, QuantityKind::Current),
+                whereFrom(current), amount(contact.onResistance_ohm, QuantityKind::Resistance),
+                amount(contact.thermalResistance_KperW, QuantityKind::ThermalResistance),
+                hot_K < kRunaway_K ? Text() : say("hotter and hotter, beyond "), amount(hot_K, finding.kind),
+                amount(ambient_K, finding.kind));
+        finding.why = say("An overheated semiconductor mostly fails closed: the load runs on.");
         finding.remedies = remedies(survey, branch.part, contact, current.value_A, ambient_K);
         findings.push_back(std::move(finding));
     }
@@ -91,11 +90,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kSolidStateRelayOverheats{"solid-state-relay-overheats",
-                                            "Solid-state relay gets too hot",
-                                            SignalWord::Warning,
-                                            "guide to the heat of solid-state relays: junctions to 115 °C",
-                                            false,
-                                            check};
+extern const Rule kSolidStateRelayOverheats{
+    "solid-state-relay-overheats",
+    words("Solid-state relay gets too hot"),
+    SignalWord::Warning,
+    words("guide to the heat of solid-state relays: junctions to 115 °C"),
+    false,
+    check};
 
 } // namespace pumpwright

@@ -59,7 +59,8 @@ GridPoint nearestClear(const std::vector<Cover>& covers, const PartId& splice, G
 Edit moveEdit(const Survey& survey, const PartId& splice, GridPoint to) {
     Part moved = survey.part(splice);
     moved.at = to;
-    Edit edit{"Move " + nameOf(survey.circuit(), splice), {putPart(splice, std::move(moved))}};
+    Edit edit{say("Move {}", nameOf(survey.circuit(), splice)).english(),
+              {putPart(splice, std::move(moved))}};
     for (const auto& [id, wire] : survey.circuit().wires) {
         if ((wire.from.part == splice || wire.to.part == splice) && !wire.bends.empty()) {
             Wire straightened = wire;
@@ -87,11 +88,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = std::max(std::abs(clear.x - part.at.x), std::abs(clear.y - part.at.y));
         finding.limit = 0;
         finding.what =
-            fmt::format("{} lies under the symbol of {}, {:.0f} grid step{} from clear paper.", name,
-                        nameOf(survey.circuit(), cover->part), finding.value, finding.value > 1 ? "s" : "");
-        finding.why = "Whoever builds from the sheet does not see that wires meet there, or takes the part's "
-                      "terminal for the joint.";
-        finding.remedies = {{"Move " + name + " to the nearest clear place.", moveEdit(survey, id, clear)}};
+            say("{} lies under the symbol of {}, {} from clear paper.", name,
+                nameOf(survey.circuit(), cover->part),
+                finding.value > 1 ? say("{} grid steps", whole(finding.value)) : say("1 grid step"));
+        finding.why =
+            say("Whoever builds from the sheet does not see that wires meet there, or takes the part's "
+                "terminal for the joint.");
+        finding.remedies = {{say("Move {} to the nearest clear place.", name), moveEdit(survey, id, clear)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -100,9 +103,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSpliceHidden{"splice-hidden",
-                                "Splice hidden under a part",
+                                words("Splice hidden under a part"),
                                 SignalWord::Notice,
-                                "common practice, no published source",
+                                words("common practice, no published source"),
                                 false,
                                 check};
 

@@ -82,32 +82,33 @@ std::optional<Remedy> diodeRemedy(const Survey& survey, const Opposition& found)
     diode.values["ratedCurrent_A"] =
         std::max(diodeKind().value(diode, "ratedCurrent_A"), kDiodeMargin * most_A);
     const std::string name = nameOf(survey.circuit(), pole);
-    return Remedy{fmt::format("Put a diode of {} into the lead at {}, anode to it.",
-                              amount(diode.values["ratedCurrent_A"], QuantityKind::Current), name),
-                  insertEdit(survey.circuit(), *wire->wire, pole, diode, "A", "K", "Add a diode at " + name)};
+    return Remedy{
+        say("Put a diode of {} into the lead at {}, anode to it.",
+            amount(diode.values["ratedCurrent_A"], QuantityKind::Current), name),
+        insertEdit(survey.circuit(), *wire->wire, pole, diode, "A", "K", say("Add a diode at {}", name))};
 }
 
 std::vector<Remedy> remedies(const Survey& survey, const Opposition& found) {
     const std::string weak = nameOf(survey.circuit(), found.driven->part);
     if (found.reversed) {
-        return {{"Exchange the wires on the poles of " + weak + ".",
+        return {{say("Exchange the wires on the poles of {}.", weak),
                  swapEdit(survey.circuit(), found.driven->part, found.driven->from, found.driven->to,
-                          "Exchange the wires of " + weak)}};
+                          say("Exchange the wires of {}", weak))}};
     }
     std::vector<Remedy> all;
     if (const auto diode = diodeRemedy(survey, found)) {
         all.push_back(*diode);
     }
-    all.push_back({fmt::format("Charge {} before it is joined, or join the two over a switch that separates "
-                               "them at rest.",
-                               weak),
+    all.push_back({say("Charge {} before it is joined, or join the two over a switch that separates "
+                       "them at rest.",
+                       weak),
                    {}});
     return all;
 }
 
 /// "as soon as S1 (1–2) closes", empty if nothing has to.
-std::string whatCloses(const Survey& survey, const Opposition& found) {
-    std::vector<std::string> contacts;
+Text whatCloses(const Survey& survey, const Opposition& found) {
+    std::vector<Text> contacts;
     for (const Way* way : {&found.there, &found.back}) {
         for (const LeadStep& step : *way) {
             if (!step.branch || survey.branches()[*step.branch].sort != BranchSort::Contact) {
@@ -116,13 +117,13 @@ std::string whatCloses(const Survey& survey, const Opposition& found) {
             const Branch& branch = survey.branches()[*step.branch];
             if (!contactOf(survey, branch).closedAtRest) {
                 contacts.push_back(
-                    fmt::format("{} ({}–{})", nameOf(survey.circuit(), branch.part), branch.from, branch.to));
+                    say("{} ({}–{})", nameOf(survey.circuit(), branch.part), branch.from, branch.to));
             }
         }
     }
-    return contacts.empty()
-               ? ""
-               : fmt::format(" as soon as {} close{}", listOf(contacts), contacts.size() == 1 ? "s" : "");
+    return contacts.empty() ? Text()
+                            : say(contacts.size() == 1 ? " as soon as {} closes" : " as soon as {} close",
+                                  listOf(contacts));
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Opposition& found) {
@@ -139,14 +140,14 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Opposition& fou
     finding.value = found.current_A;
     finding.limit = found.limit_A;
     finding.kind = QuantityKind::Current;
-    finding.what = fmt::format("{} and {} stand {}: about {} flow from one into the other{}.",
-                               nameOf(survey.circuit(), found.driving->part),
-                               nameOf(survey.circuit(), found.driven->part),
-                               found.reversed ? "plus on minus" : "side by side at different voltages",
-                               amount(finding.value, finding.kind), whatCloses(survey, found));
+    finding.what =
+        say("{} and {} stand {}: about {} flow from one into the other{}.",
+            nameOf(survey.circuit(), found.driving->part), nameOf(survey.circuit(), found.driven->part),
+            found.reversed ? say("plus on minus") : say("side by side at different voltages"),
+            amount(finding.value, finding.kind), whatCloses(survey, found));
     finding.why = found.reversed
-                      ? "Two batteries short each other until a wire burns or one of them bursts."
-                      : "The weaker battery is charged without any limit: leads and battery get hot.";
+                      ? say("Two batteries short each other until a wire burns or one of them bursts.")
+                      : say("The weaker battery is charged without any limit: leads and battery get hot.");
     finding.remedies = remedies(survey, found);
     return finding;
 }
@@ -180,9 +181,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kSuppliesOpposed{
     "supplies-opposed",
-    "Two supplies against each other",
+    words("Two supplies against each other"),
     SignalWord::Danger,
-    "a tenth of the ampere-hours as charging current: common practice, no published source",
+    words("a tenth of the ampere-hours as charging current: common practice, no published source"),
     false,
     check};
 

@@ -91,7 +91,7 @@ std::optional<Way> easiestShort(const Survey& survey, const Branch& source, cons
 
 /// What is on the way of a short.
 struct Short {
-    std::vector<std::string> contacts; ///< that must close, "K1 (30–87)"
+    std::vector<Text> contacts; ///< that must close, "K1 (30–87)"
     std::vector<std::string> fuses;
     std::vector<PartId> parts;
     std::vector<WireId> wires;
@@ -117,7 +117,7 @@ Short shortOver(const Survey& survey, const Branch& source, const Way& way) {
         const std::string name = nameOf(survey.circuit(), branch.part);
         found.parts.push_back(branch.part);
         if (branch.sort == BranchSort::Contact && !contactOf(survey, branch).closedAtRest) {
-            found.contacts.push_back(fmt::format("{} ({}–{})", name, branch.from, branch.to));
+            found.contacts.push_back(say("{} ({}–{})", name, branch.from, branch.to));
         } else if (branch.sort == BranchSort::Fuse) {
             found.fuses.push_back(name);
         }
@@ -135,15 +135,17 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
     finding.value = emf_V / std::max(found.resistance_ohm, 1e-4);
     finding.limit = 0;
     finding.kind = QuantityKind::Current;
-    finding.what = fmt::format(
-        "{} is short-circuited{}: about {} flow over {}{}.", nameOf(survey.circuit(), source.part),
-        found.contacts.empty()
-            ? ""
-            : " as soon as " + listOf(found.contacts) + (found.contacts.size() == 1 ? " closes" : " close"),
-        amount(finding.value, finding.kind), listOf(namesOf(survey.circuit(), found.wires)),
-        found.fuses.empty() ? " and no fuse" : " until " + listOf(found.fuses) + " opens");
-    finding.why = "A battery heats a shorted wire until its insulation burns.";
-    finding.remedies = {{"Take out the wire that leads past the load, or put the load into the way.", {}}};
+    finding.what =
+        say("{} is short-circuited{}: about {} flow over {}{}.", nameOf(survey.circuit(), source.part),
+            found.contacts.empty()
+                ? Text()
+                : say(found.contacts.size() == 1 ? " as soon as {} closes" : " as soon as {} close",
+                      listOf(found.contacts)),
+            amount(finding.value, finding.kind), listOf(namesOf(survey.circuit(), found.wires)),
+            found.fuses.empty() ? say(" and no fuse") : say(" until {} opens", listOf(found.fuses)));
+    finding.why = say("A battery heats a shorted wire until its insulation burns.");
+    finding.remedies = {
+        {say("Take out the wire that leads past the load, or put the load into the way."), {}}};
     return finding;
 }
 
@@ -189,9 +191,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSupplyShort{"supply-short",
-                               "Short across the supply",
+                               words("Short across the supply"),
                                SignalWord::Danger,
-                               "common practice, no published source",
+                               words("common practice, no published source"),
                                false,
                                check};
 

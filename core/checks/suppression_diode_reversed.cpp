@@ -25,21 +25,19 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Reversed& rever
     finding.kind = QuantityKind::Voltage;
     if (reversed.builtIn) {
         finding.what =
-            fmt::format("The diode inside {} stands the wrong way round: plus is on {}, and belongs on {}.",
-                        name, reversed.anode, reversed.cathode);
-        finding.remedies = {
-            {fmt::format("Exchange the wires on {} and {}.", reversed.anode, reversed.cathode),
-             swapEdit(survey.circuit(), reversed.diode, reversed.anode, reversed.cathode,
-                      "Exchange the coil wires of " + name)}};
+            say("The diode inside {} stands the wrong way round: plus is on {}, and belongs on {}.", name,
+                reversed.anode, reversed.cathode);
+        finding.remedies = {{say("Exchange the wires on {} and {}.", reversed.anode, reversed.cathode),
+                             swapEdit(survey.circuit(), reversed.diode, reversed.anode, reversed.cathode,
+                                      say("Exchange the coil wires of {}", name))}};
     } else {
-        finding.what =
-            fmt::format("{} across the winding stands the wrong way round: its anode is on plus.", name);
+        finding.what = say("{} across the winding stands the wrong way round: its anode is on plus.", name);
         finding.remedies = {
-            {"Turn " + name + " round.", swapEdit(survey.circuit(), reversed.diode, reversed.anode,
-                                                  reversed.cathode, "Turn " + name + " round")}};
+            {say("Turn {} round.", name), swapEdit(survey.circuit(), reversed.diode, reversed.anode,
+                                                   reversed.cathode, say("Turn {} round", name))}};
     }
     finding.why =
-        "It shorts the supply as soon as the winding is switched on: the diode or the switch burns.";
+        say("It shorts the supply as soon as the winding is switched on: the diode or the switch burns.");
     return finding;
 }
 
@@ -85,9 +83,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSuppressionDiodeReversed{"suppression-diode-reversed",
-                                            "Suppression diode the wrong way round",
+                                            words("Suppression diode the wrong way round"),
                                             SignalWord::Warning,
-                                            "common practice, no published source",
+                                            words("common practice, no published source"),
                                             false,
                                             check};
 

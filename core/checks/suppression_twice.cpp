@@ -39,11 +39,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.parts.insert(finding.parts.begin(), branch.part);
         finding.value = static_cast<double>(count);
         finding.limit = 1;
-        finding.what = fmt::format("The coil of {} has {} suppressions: {}{}.", name, count,
-                                   inside ? "one built in, " : "", listOf(namesOf(survey.circuit(), parts)));
-        finding.why = "The slower one decides the release; the other is money and one more thing to fail.";
+        finding.what = say("The coil of {} has {} suppressions: {}{}.", name, count,
+                           inside ? say("one built in, ") : Text(), listOf(namesOf(survey.circuit(), parts)));
+        finding.why =
+            say("The slower one decides the release; the other is money and one more thing to fail.");
         finding.remedies = {
-            {"Leave out " + nameOf(survey.circuit(), spare) + ".", removalOfPart(survey.circuit(), spare)}};
+            {say("Leave out {}.", nameOf(survey.circuit(), spare)), removalOfPart(survey.circuit(), spare)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -52,9 +53,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSuppressionTwice{"suppression-twice",
-                                    "Coil suppressed twice",
+                                    words("Coil suppressed twice"),
                                     SignalWord::Notice,
-                                    "common practice, no published source",
+                                    words("common practice, no published source"),
                                     false,
                                     check};
 

@@ -23,10 +23,10 @@ std::vector<Remedy> remedies(const Survey& survey, const End& sensor) {
     std::vector<Remedy> remedies;
     if (!boosters.empty()) {
         const auto edit =
-            movedHoseEdit(survey.circuit(), sensor, boosters.front(), "Move " + name + " to the booster");
-        remedies.push_back({"Connect " + name + " between check valve and booster, with a tee.", edit});
+            movedHoseEdit(survey.circuit(), sensor, boosters.front(), say("Move {} to the booster", name));
+        remedies.push_back({say("Connect {} between check valve and booster, with a tee.", name), edit});
     }
-    remedies.push_back({"Change the hoses so that the check valve lies between pump and switch.", {}});
+    remedies.push_back({say("Change the hoses so that the check valve lies between pump and switch."), {}});
     return remedies;
 }
 
@@ -43,10 +43,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.parts = {sensor.part};
         finding.value = 0;
         finding.limit = 1;
-        finding.what = fmt::format("{} senses the pump's side of the check valve, not the booster's.",
-                                   nameOf(survey.circuit(), sensor.part));
-        finding.why = "That side loses its vacuum as soon as the pump stops: the pump starts again and "
-                      "again, and the switch knows nothing of the booster.";
+        finding.what = say("{} senses the pump's side of the check valve, not the booster's.",
+                           nameOf(survey.circuit(), sensor.part));
+        finding.why = say("That side loses its vacuum as soon as the pump stops: the pump starts again and "
+                          "again, and the switch knows nothing of the booster.");
         finding.remedies = remedies(survey, sensor);
         findings.push_back(std::move(finding));
     }
@@ -56,9 +56,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kSwitchOnPumpSide{"switch-on-pump-side",
-                                    "Vacuum switch on the wrong side of the check valve",
+                                    words("Vacuum switch on the wrong side of the check valve"),
                                     SignalWord::Warning,
-                                    "common practice, no published source",
+                                    words("common practice, no published source"),
                                     false,
                                     check};
 

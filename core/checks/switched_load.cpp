@@ -17,17 +17,17 @@ constexpr double kInductiveFactor = 2;
 UtilisationCategory categoryOf(const Load& load) {
     switch (load.sort) {
     case LoadSort::Motor:
-        return {"DC-3", "a motor"};
+        return {"DC-3", words("a motor")};
     case LoadSort::Lamp:
-        return {"DC-6", "a filament lamp"};
+        return {"DC-6", words("a filament lamp")};
     case LoadSort::Coil:
-        return {"DC-13", "a coil"};
+        return {"DC-13", words("a coil")};
     case LoadSort::Electronic:
-        return {"DC-12", "electronics"};
+        return {"DC-12", words("electronics")};
     case LoadSort::Resistive:
         break;
     }
-    return {"DC-1", "a resistive load"};
+    return {"DC-1", words("a resistive load")};
 }
 
 bool breaksInductively(const Survey& survey, const LoadPath& path) {

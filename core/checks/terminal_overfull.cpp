@@ -57,13 +57,13 @@ std::vector<Remedy> remedies(const Survey& survey, const End& end, std::vector<W
     if (distinct && area_m2 && wires.size() < spliceTakes()) {
         const std::string name = nameOf(circuit, end);
         remedies.push_back(
-            {fmt::format("Join {} in a splice, and lead one wire of {} from there to {}.",
-                         listOf(namesOf(circuit, wires)), amount(*area_m2, QuantityKind::WireArea), name),
-             spliceEdit(circuit, end, wires, *area_m2, "Add a splice at " + name)});
+            {say("Join {} in a splice, and lead one wire of {} from there to {}.",
+                 listOf(namesOf(circuit, wires)), amount(*area_m2, QuantityKind::WireArea), name),
+             spliceEdit(circuit, end, wires, *area_m2, say("Add a splice at {}", name))});
     }
-    remedies.push_back({fmt::format("Put some of the wires on another terminal of the same line than {}.",
-                                    nameOf(circuit, end)),
-                        {}});
+    remedies.push_back(
+        {say("Put some of the wires on another terminal of the same line than {}.", nameOf(circuit, end)),
+         {}});
     return remedies;
 }
 
@@ -75,9 +75,10 @@ Finding findingFor(const Rule& rule, const Survey& survey, const End& end, const
     finding.value = static_cast<double>(wires.size());
     finding.limit = terminal.takes;
     finding.what =
-        fmt::format("{} wire ends are on {}, which takes {}: {}.", wires.size(),
-                    nameOf(survey.circuit(), end), terminal.takes, listOf(namesOf(survey.circuit(), wires)));
-    finding.why = "Too many wires in one crimp or under one screw work loose, and a loose joint gets hot.";
+        say("{} wire ends are on {}, which takes {}: {}.", wires.size(), nameOf(survey.circuit(), end),
+            terminal.takes, listOf(namesOf(survey.circuit(), wires)));
+    finding.why =
+        say("Too many wires in one crimp or under one screw work loose, and a loose joint gets hot.");
     finding.remedies = remedies(survey, end, wires, terminal);
     return finding;
 }
@@ -99,9 +100,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kTerminalOverfull{"terminal-overfull",
-                                    "Terminal with more wires than it takes",
+                                    words("Terminal with more wires than it takes"),
                                     SignalWord::Caution,
-                                    "common practice, no published source",
+                                    words("common practice, no published source"),
                                     false,
                                     check};
 

@@ -61,11 +61,10 @@ std::map<WireId, Unfused> unfusedLeads(const Survey& survey, const SourceLeads& 
 Remedy fuseRemedy(const Survey& survey, const Branch& source, const WireId& first, const Unfused& lead) {
     const double wanted_A = lead.running_A / survey.circuit().limits.continuousFuseShare;
     const double rating_A = fuseAtLeast_A(wanted_A).value_or(fuseRatings_A().back());
-    const std::string text =
-        fmt::format("Put a fuse of {} into {} at {}.", amount(rating_A, QuantityKind::Current),
-                    nameOf(survey.circuit(), first), nameOf(survey.circuit(), source.part));
+    const Text text = say("Put a fuse of {} into {} at {}.", amount(rating_A, QuantityKind::Current),
+                          nameOf(survey.circuit(), first), nameOf(survey.circuit(), source.part));
     return {text, fuseEdit(survey.circuit(), first, source.fromEnd(), rating_A,
-                           "Add a fuse to " + nameOf(survey.circuit(), first))};
+                           say("Add a fuse to {}", nameOf(survey.circuit(), first)))};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source, const WireId& first,
@@ -77,9 +76,9 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
     finding.wires.assign(lead.wires.begin(), lead.wires.end());
     finding.value = 0;
     finding.limit = 1;
-    finding.what = fmt::format("{} leads from {} to {} without a fuse.", nameOf(survey.circuit(), first),
-                               nameOf(survey.circuit(), source.part), listOf(namesOf(survey.circuit(), fed)));
-    finding.why = "When this wire chafes through, the battery feeds the short until something burns.";
+    finding.what = say("{} leads from {} to {} without a fuse.", nameOf(survey.circuit(), first),
+                       nameOf(survey.circuit(), source.part), listOf(namesOf(survey.circuit(), fed)));
+    finding.why = say("When this wire chafes through, the battery feeds the short until something burns.");
     finding.remedies = {fuseRemedy(survey, source, first, lead)};
     return finding;
 }
@@ -97,9 +96,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kUnfusedSupplyLead{"unfused-supply-lead",
-                                     "Supply lead without a fuse",
+                                     words("Supply lead without a fuse"),
                                      SignalWord::Warning,
-                                     "33 CFR 183.455(b)",
+                                     words("33 CFR 183.455(b)"),
                                      false,
                                      check};
 

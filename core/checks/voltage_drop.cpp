@@ -125,14 +125,15 @@ std::vector<Remedy> remedies(const Survey& survey, const LoadPath& path, const D
     const std::string name = nameOf(survey.circuit(), path.part);
     std::vector<Remedy> remedies;
     if (const auto areas_m2 = largerAreas_m2(survey, drop)) {
-        std::vector<std::string> texts;
+        std::vector<Text> texts;
         for (const auto& [id, area_m2] : *areas_m2) {
-            texts.push_back(nameOf(survey.circuit(), id) + " in " + amount(area_m2, QuantityKind::WireArea));
+            texts.push_back(
+                say("{} in {}", nameOf(survey.circuit(), id), amount(area_m2, QuantityKind::WireArea)));
         }
-        remedies.push_back({"Lay " + listOf(texts) + ".",
-                            areaEdit(survey.circuit(), *areas_m2, "Lay larger wires to " + name)});
+        remedies.push_back({say("Lay {}.", listOf(texts)),
+                            areaEdit(survey.circuit(), *areas_m2, say("Lay larger wires to {}", name))});
     }
-    remedies.push_back({fmt::format("Shorten the wires to {}.", name), {}});
+    remedies.push_back({say("Shorten the wires to {}.", name), {}});
     return remedies;
 }
 
@@ -147,11 +148,11 @@ Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& path,
     finding.kind = QuantityKind::Share;
     finding.at_s = drop.at_s;
     finding.what =
-        fmt::format("{} loses {} of {} on the way to and from it ({}), {}.",
-                    nameOf(survey.circuit(), path.part), amount(drop.lost_V, QuantityKind::Voltage),
-                    amount(drop.supply_V, QuantityKind::Voltage), amount(drop.share(), finding.kind),
-                    drop.at_s ? "running in the drive" : "by the nameplates, in the wires alone");
-    finding.why = "A pump on low voltage runs slowly and takes longer to restore the vacuum.";
+        say("{} loses {} of {} on the way to and from it ({}), {}.", nameOf(survey.circuit(), path.part),
+            amount(drop.lost_V, QuantityKind::Voltage), amount(drop.supply_V, QuantityKind::Voltage),
+            amount(drop.share(), finding.kind),
+            drop.at_s ? say("running in the drive") : say("by the nameplates, in the wires alone"));
+    finding.why = say("A pump on low voltage runs slowly and takes longer to restore the vacuum.");
     finding.remedies = remedies(survey, path, drop);
     return finding;
 }
@@ -175,9 +176,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 extern const Rule kVoltageDrop{
     "voltage-drop",
-    "Voltage drop in feed and return",
+    words("Voltage drop in feed and return"),
     SignalWord::Caution,
-    "ABYC E-11: 10 % for circuits that are not critical; set in the project's limits",
+    words("ABYC E-11: 10 % for circuits that are not critical; set in the project's limits"),
     false,
     check};
 

@@ -48,13 +48,14 @@ std::optional<Remedy> largerWires(const Survey& survey, const LoadPath& path, do
         worst->second.area_m2 = *area_m2;
         areas_m2[worst->first] = *area_m2;
     }
-    std::vector<std::string> texts;
+    std::vector<Text> texts;
     for (const auto& [id, area_m2] : areas_m2) {
-        texts.push_back(nameOf(survey.circuit(), id) + " in " + amount(area_m2, QuantityKind::WireArea));
+        texts.push_back(
+            say("{} in {}", nameOf(survey.circuit(), id), amount(area_m2, QuantityKind::WireArea)));
     }
-    return Remedy{
-        "Lay " + listOf(texts) + ".",
-        areaEdit(survey.circuit(), areas_m2, "Lay larger wires to " + nameOf(survey.circuit(), path.part))};
+    return Remedy{say("Lay {}.", listOf(texts)),
+                  areaEdit(survey.circuit(), areas_m2,
+                           say("Lay larger wires to {}", nameOf(survey.circuit(), path.part)))};
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& path, double lost_V) {
@@ -68,16 +69,15 @@ Finding findingFor(const Rule& rule, const Survey& survey, const LoadPath& path,
     finding.value = lost_V;
     finding.limit = kLimit_V;
     finding.kind = QuantityKind::Voltage;
-    finding.what =
-        fmt::format("While {} starts with {}, {} are lost in wires and fuse; {} are usual at most.",
-                    nameOf(survey.circuit(), path.part), amount(path.load.inrush_A, QuantityKind::Current),
-                    amount(lost_V, finding.kind), amount(kLimit_V, finding.kind));
-    finding.why = "The motor starts slowly, and a relay on the same wires may drop out and chatter.";
+    finding.what = say("While {} starts with {}, {} are lost in wires and fuse; {} are usual at most.",
+                       nameOf(survey.circuit(), path.part), amount(path.load.inrush_A, QuantityKind::Current),
+                       amount(lost_V, finding.kind), amount(kLimit_V, finding.kind));
+    finding.why = say("The motor starts slowly, and a relay on the same wires may drop out and chatter.");
     const double elsewhere_V = lost_V - wires_V;
     if (auto remedy = largerWires(survey, path, kLimit_V - elsewhere_V)) {
         finding.remedies.push_back(std::move(*remedy));
     }
-    finding.remedies.push_back({"Shorten the wires to " + nameOf(survey.circuit(), path.part) + ".", {}});
+    finding.remedies.push_back({say("Shorten the wires to {}.", nameOf(survey.circuit(), path.part)), {}});
     return finding;
 }
 
@@ -99,9 +99,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kVoltageDropAtStart{"voltage-drop-at-start",
-                                      "Voltage drop while the motor starts",
+                                      words("Voltage drop while the motor starts"),
                                       SignalWord::Caution,
-                                      "common practice, no published source",
+                                      words("common practice, no published source"),
                                       false,
                                       check};
 

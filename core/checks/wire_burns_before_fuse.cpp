@@ -110,11 +110,11 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& fuse, const Fau
     const std::string name = nameOf(survey.circuit(), fault.wire);
     std::vector<Remedy> remedies;
     if (const auto area_m2 = sufficientArea_m2(survey, fault)) {
-        const std::string text = fmt::format("Lay {} in {}", name, amount(*area_m2, QuantityKind::WireArea));
-        remedies.push_back({text + ".", areaEdit(survey.circuit(), {{fault.wire, *area_m2}}, text)});
+        const Text text = say("Lay {} in {}", name, amount(*area_m2, QuantityKind::WireArea));
+        remedies.push_back({say("{}.", text), areaEdit(survey.circuit(), {{fault.wire, *area_m2}}, text)});
     }
-    remedies.push_back({fmt::format("Fit a smaller fuse as {}, or give {} one of its own at its start.",
-                                    nameOf(survey.circuit(), fuse.part), name),
+    remedies.push_back({say("Fit a smaller fuse as {}, or give {} one of its own at its start.",
+                            nameOf(survey.circuit(), fuse.part), name),
                         {}});
     return remedies;
 }
@@ -136,13 +136,13 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.value = std::min(fault->opens_s, 1e6);
         finding.limit = fault->stands_s;
         finding.kind = QuantityKind::Time;
-        finding.what = fmt::format(
+        finding.what = say(
             "A short at the far end of {} draws {}; {} may take {} to open, but the wire stands it for {}.",
             nameOf(survey.circuit(), fault->wire), amount(fault->current_A, QuantityKind::Current),
             nameOf(survey.circuit(), branch.part),
-            std::isinf(fault->opens_s) ? "for ever" : amount(fault->opens_s, finding.kind),
+            std::isinf(fault->opens_s) ? say("for ever") : Text(amount(fault->opens_s, finding.kind)),
             amount(fault->stands_s, finding.kind));
-        finding.why = "The wire burns before the fuse opens, and sets fire to what lies beside it.";
+        finding.why = say("The wire burns before the fuse opens, and sets fire to what lies beside it.");
         finding.remedies = remedies(survey, branch, *fault);
         findings.push_back(std::move(finding));
     }
@@ -151,11 +151,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 
 } // namespace
 
-extern const Rule kWireBurnsBeforeFuse{"wire-burns-before-fuse",
-                                       "Wire burns before the fuse opens",
-                                       SignalWord::Warning,
-                                       "IEC 60949, IEC 60364-5-54: I²t = k²S²; slow edge of blade fuses",
-                                       false,
-                                       check};
+extern const Rule kWireBurnsBeforeFuse{
+    "wire-burns-before-fuse",
+    words("Wire burns before the fuse opens"),
+    SignalWord::Warning,
+    words("IEC 60949, IEC 60364-5-54: I²t = k²S²; slow edge of blade fuses"),
+    false,
+    check};
 
 } // namespace pumpwright

@@ -23,11 +23,11 @@ Remedy remedyFor(const Survey& survey, const WireId& id, double current_A) {
     const std::string name = nameOf(survey.circuit(), id);
     const auto area_m2 = sufficientArea_m2(survey, survey.circuit().wires.at(id), current_A);
     if (!area_m2) {
-        return {"Share the load between several circuits, or lay " + name + " where it is cooler.", {}};
+        return {say("Share the load between several circuits, or lay {} where it is cooler.", name), {}};
     }
     const std::string area = amount(*area_m2, QuantityKind::WireArea);
-    return {fmt::format("Lay {} in {}.", name, area),
-            areaEdit(survey.circuit(), {{id, *area_m2}}, fmt::format("Lay {} in {}", name, area))};
+    return {say("Lay {} in {}.", name, area),
+            areaEdit(survey.circuit(), {{id, *area_m2}}, say("Lay {} in {}", name, area))};
 }
 
 std::vector<Finding> check(const Rule& rule, const Survey& survey) {
@@ -45,12 +45,12 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.limit = limit_A;
         finding.kind = QuantityKind::Current;
         finding.at_s = current.at_s;
-        finding.what = fmt::format(
-            "{} of {} carries {} ({}); at {}{} it may carry {}.", nameOf(survey.circuit(), id),
-            amount(wire.area_m2, QuantityKind::WireArea), amount(current.value_A, finding.kind),
-            whereFrom(current), amount(survey.circuit().limits.ambient_K, QuantityKind::Temperature),
-            bundled > 1 ? fmt::format(" in a bundle of {}", bundled) : "", amount(limit_A, finding.kind));
-        finding.why = "A wire over its capacity gets hotter than its insulation stands.";
+        finding.what =
+            say("{} of {} carries {} ({}); at {}{} it may carry {}.", nameOf(survey.circuit(), id),
+                amount(wire.area_m2, QuantityKind::WireArea), amount(current.value_A, finding.kind),
+                whereFrom(current), amount(survey.circuit().limits.ambient_K, QuantityKind::Temperature),
+                bundled > 1 ? say(" in a bundle of {}", bundled) : Text(), amount(limit_A, finding.kind));
+        finding.why = say("A wire over its capacity gets hotter than its insulation stands.");
         finding.remedies = {remedyFor(survey, id, current.value_A)};
         findings.push_back(std::move(finding));
     }
@@ -60,9 +60,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kWireOverCapacity{"wire-over-capacity",
-                                    "Wire over its current capacity",
+                                    words("Wire over its current capacity"),
                                     SignalWord::Warning,
-                                    "33 CFR 183.425, table 5",
+                                    words("33 CFR 183.425, table 5"),
                                     false,
                                     check};
 

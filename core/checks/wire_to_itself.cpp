@@ -18,10 +18,10 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.wires = {id};
         finding.value = 1;
         finding.limit = 2;
-        finding.what = fmt::format("Both ends of {} are on {}.", name, nameOf(survey.circuit(), wire.from));
-        finding.why = "It joins nothing; most likely one end belongs elsewhere.";
-        finding.remedies = {{"Delete " + name + ".", Edit{"Delete " + name, {takeWire(id)}}},
-                            {"Put one end of " + name + " where it belongs.", {}}};
+        finding.what = say("Both ends of {} are on {}.", name, nameOf(survey.circuit(), wire.from));
+        finding.why = say("It joins nothing; most likely one end belongs elsewhere.");
+        finding.remedies = {{say("Delete {}.", name), Edit{say("Delete {}", name).english(), {takeWire(id)}}},
+                            {say("Put one end of {} where it belongs.", name), {}}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -30,9 +30,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
 } // namespace
 
 extern const Rule kWireToItself{"wire-to-itself",
-                                "Wire joins a terminal to itself",
+                                words("Wire joins a terminal to itself"),
                                 SignalWord::Caution,
-                                "common practice, no published source",
+                                words("common practice, no published source"),
                                 false,
                                 check};
 

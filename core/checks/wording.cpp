@@ -40,13 +40,20 @@ std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<WireI
     return allNames(circuit, ids);
 }
 
-std::string listOf(const std::vector<std::string>& names) {
-    std::string list;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        list += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
-        list += names[i];
+Text listOf(const std::vector<Text>& items) {
+    Text list = items.empty() ? Text() : items.front();
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        list = i + 1 == items.size() ? say("{} and {}", list, items[i]) : say("{}, {}", list, items[i]);
     }
     return list;
+}
+
+Text listOf(const std::vector<std::string>& names) {
+    return listOf(std::vector<Text>(names.begin(), names.end()));
+}
+
+std::string whole(double number) {
+    return fmt::format("{:.0f}", number);
 }
 
 } // namespace pumpwright

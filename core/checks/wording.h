@@ -2,6 +2,7 @@
 
 #include "core/circuit/circuit.h"
 #include "core/units/quantity_kind.h"
+#include "core/units/text.h"
 
 #include <string>
 #include <vector>
@@ -18,7 +19,11 @@ std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<PartI
 std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<WireId>& ids);
 
 /// "K1", "K1 and S1", "K1, S1 and W2".
-std::string listOf(const std::vector<std::string>& names);
+Text listOf(const std::vector<std::string>& names);
+Text listOf(const std::vector<Text>& items);
+
+/// A number without its fraction: "120".
+std::string whole(double number);
 
 /// A value with its unit: "5.5 A".
 inline std::string amount(double si, QuantityKind kind) {

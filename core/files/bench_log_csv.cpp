@@ -144,7 +144,7 @@ Result<std::size_t> columnCalled(const CsvNumbers& table, std::string_view name)
         return static_cast<std::size_t>(found - table.names.begin());
     }
     const auto bare =
-        std::ranges::find_if(table.names, [&](const auto& one) { return bareName(one) == name; });
+        std::ranges::find_if(table.names, [&](const auto& one) { return bareName(one) == bareName(name); });
     if (bare != table.names.end() && !name.empty()) {
         return static_cast<std::size_t>(bare - table.names.begin());
     }

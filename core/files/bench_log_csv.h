@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
-#include "core/files/csv_table.h"
+#include "core/files/csv_numbers.h"
 #include "core/study/bench_log.h"
 #include "core/units/result.h"
 

@@ -1,17 +1,16 @@
 #include "core/files/csv_table.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <cmath>
-#include <limits>
 
 namespace pumpwright {
 namespace {
 
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 constexpr int kLinesLookedAt = 50;
+constexpr std::size_t kLongestNumber = 64;
 
 bool isLineEnd(char c) {
     return c == '\n' || c == '\r';
@@ -27,31 +26,12 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-Error faultAt(ErrorCode code, std::string text, const std::string& fileName, int line) {
-    return {code, std::move(text), {fileName, line, {}}};
-}
-
-/// Numbers in at least two cells, and in none of them anything else.
-bool isDataRow(const std::vector<std::string>& cells, char separator) {
-    std::size_t numbers = 0;
-    for (const std::string& cell : cells) {
-        const bool isNumber = csvNumber(cell, separator).has_value();
-        if (!isNumber && !trimmed(cell).empty()) {
-            return false;
-        }
-        numbers += isNumber ? 1 : 0;
-    }
-    return numbers >= 2;
-}
-
-void addRow(CsvNumbers& table, const std::vector<std::string>& cells, char separator) {
-    if (cells.size() != table.columns.size()) {
-        return;
-    }
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        table.columns[i].push_back(
-            csvNumber(cells[i], separator).value_or(std::numeric_limits<double>::quiet_NaN()));
-    }
+std::optional<double> numberWithPoint(std::string_view text) {
+    const bool plus = text.size() > 1 && text.front() == '+' && text[1] != '-';
+    double value = 0;
+    const char* end = text.data() + text.size();
+    const auto [stop, fault] = std::from_chars(text.data() + (plus ? 1 : 0), end, value);
+    return fault == std::errc() && stop == end && std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
 
 } // namespace
@@ -62,24 +42,72 @@ CsvReader::CsvReader(std::string_view text, char separator) : m_text(text), m_se
     }
 }
 
+CsvReader::CsvReader(std::unique_ptr<TextBlocks> blocks) : m_blocks(std::move(blocks)), m_isWhole(false) {
+    if (readOn(0)) {
+        m_separator = csvSeparator(m_text);
+        m_at = m_text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
+    }
+}
+
 bool CsvReader::next() {
     do {
-        if (m_at >= m_text.size()) {
+        if (!readWholeRow()) {
             return false;
         }
-        readRow();
     } while (m_cells.size() == 1 && trimmed(m_cells.front()).empty());
     return true;
 }
 
+/// A row that touches the end of what is known may go on behind it: it is read again with what follows.
+bool CsvReader::readWholeRow() {
+    std::size_t begin = m_at;
+    const int line = m_nextLine;
+    for (;;) {
+        if (m_at < m_text.size()) {
+            m_isCutOff = false;
+            readRow();
+        }
+        if (m_isWhole || m_at < m_text.size()) {
+            return m_at > begin;
+        }
+        if (!readOn(begin)) {
+            return false;
+        }
+        begin = m_at = 0;
+        m_nextLine = line;
+    }
+}
+
+bool CsvReader::readOn(std::size_t keepFrom) {
+    m_buffer.erase(0, keepFrom);
+    const Result<std::string_view> block = m_blocks->next();
+    if (!block) {
+        m_fault = block.error();
+    } else if (m_buffer.size() > kMostRowBytes) {
+        m_fault = Error{ErrorCode::TooLarge,
+                        "A row is longer than 1 MiB, the most that is read: this may be no table, or a "
+                        "quotation mark is never closed.",
+                        {{}, m_line, {}}};
+    } else {
+        m_isWhole = block->empty();
+        m_buffer += *block;
+    }
+    m_text = m_buffer;
+    return !m_fault;
+}
+
 void CsvReader::readRow() {
     m_line = m_nextLine;
-    m_cells.clear();
-    m_cells.push_back(readCell());
-    while (m_at < m_text.size() && m_text[m_at] == m_separator) {
-        ++m_at;
-        m_cells.push_back(readCell());
+    std::size_t count = 0;
+    for (bool more = true; more; ++count) {
+        if (count == m_cells.size()) {
+            m_cells.emplace_back();
+        }
+        readCell(m_cells[count]);
+        more = m_at < m_text.size() && m_text[m_at] == m_separator;
+        m_at += more ? 1 : 0;
     }
+    m_cells.resize(count);
     if (m_text.substr(m_at, 2) == "\r\n") {
         ++m_at;
     }
@@ -89,19 +117,20 @@ void CsvReader::readRow() {
     }
 }
 
-std::string CsvReader::readCell() {
+void CsvReader::readCell(std::string& cell) {
     if (m_at < m_text.size() && m_text[m_at] == '"') {
-        return readQuoted();
+        readQuoted(cell);
+        return;
     }
     const std::size_t begin = m_at;
     while (m_at < m_text.size() && m_text[m_at] != m_separator && !isLineEnd(m_text[m_at])) {
         ++m_at;
     }
-    return std::string(m_text.substr(begin, m_at - begin));
+    cell.assign(m_text, begin, m_at - begin);
 }
 
-std::string CsvReader::readQuoted() {
-    std::string cell;
+void CsvReader::readQuoted(std::string& cell) {
+    cell.clear();
     for (++m_at; m_at < m_text.size(); ++m_at) {
         if (m_text[m_at] == '"') {
             if (m_text.substr(m_at, 2) != "\"\"") {
@@ -118,7 +147,6 @@ std::string CsvReader::readQuoted() {
         cell += m_text[m_at++]; // what stands behind the mark, against the standard
     }
     m_at = std::min(m_at, m_text.size());
-    return cell;
 }
 
 char csvSeparator(std::string_view text) {
@@ -140,52 +168,17 @@ char csvSeparator(std::string_view text) {
 }
 
 std::optional<double> csvNumber(std::string_view cell, char separator) {
-    std::string text(trimmed(cell));
-    if (separator != ',' && text.find('.') == std::string::npos) {
-        std::ranges::replace(text, ',', '.');
+    const std::string_view text = trimmed(cell);
+    const bool comma = separator != ',' && text.find(',') != std::string_view::npos;
+    if (!comma) {
+        return numberWithPoint(text);
     }
-    const bool plus = text.size() > 1 && text.front() == '+' && text[1] != '-';
-    double value = 0;
-    const char* end = text.data() + text.size();
-    const auto [stop, fault] = std::from_chars(text.data() + (plus ? 1 : 0), end, value);
-    return fault == std::errc() && stop == end && std::isfinite(value) ? std::optional(value) : std::nullopt;
-}
-
-Result<CsvNumbers> parseCsvNumbers(std::string_view text, const std::string& fileName) {
-    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-        return tl::unexpected(faultAt(
-            ErrorCode::NotANumber, "The table is in UTF-16. Save it as UTF-8, and open that.", fileName, 1));
+    if (text.size() > kLongestNumber || text.find('.') != std::string_view::npos) {
+        return std::nullopt;
     }
-    const char separator = csvSeparator(text);
-    CsvReader reader(text, separator);
-    CsvNumbers table;
-    std::vector<std::string> above;
-    while (reader.next()) {
-        const bool begun = !table.columns.empty();
-        if (!begun && !isDataRow(reader.cells(), separator)) {
-            above = reader.cells();
-            continue;
-        }
-        if (!begun) {
-            table.columns.resize(reader.cells().size());
-            table.names = above.size() == reader.cells().size()
-                              ? above
-                              : std::vector<std::string>(reader.cells().size());
-        }
-        addRow(table, reader.cells(), separator);
-    }
-    if (reader.isCutOff()) {
-        return tl::unexpected(faultAt(ErrorCode::NotANumber,
-                                      "A quotation mark is never closed: the file may have been cut off.",
-                                      fileName, reader.line()));
-    }
-    if (table.columns.empty()) {
-        return tl::unexpected(
-            faultAt(ErrorCode::NotANumber,
-                    "There is no row with two numbers or more, separated by commas, semicolons or tabs.",
-                    fileName, 0));
-    }
-    return table;
+    std::array<char, kLongestNumber> point{};
+    std::ranges::replace_copy(text, point.begin(), ',', '.');
+    return numberWithPoint({point.data(), text.size()});
 }
 
 } // namespace pumpwright

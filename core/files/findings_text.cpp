@@ -29,7 +29,7 @@ Json subjectsJson(const std::vector<IdType>& ids, const std::map<IdType, Object>
 Json remediesJson(const Finding& finding) {
     Json list = Json::array();
     for (const Remedy& remedy : finding.remedies) {
-        list.push_back({{"text", remedy.text}, {"byProgram", remedy.edit.has_value()}});
+        list.push_back({{"text", remedy.text.english()}, {"byProgram", remedy.edit.has_value()}});
     }
     return list;
 }
@@ -41,12 +41,12 @@ Json findingJson(const Circuit& circuit, const Finding& finding) {
               {"parts", subjectsJson(finding.parts, circuit.parts)},
               {"wires", subjectsJson(finding.wires, circuit.wires)},
               {"hoses", subjectsJson(finding.hoses, circuit.hoses)},
-              {"what", finding.what},
+              {"what", finding.what.english()},
               {"value", finding.value},
               {"limit", finding.limit},
               {"unit", siUnit(finding.kind)},
               {"source", finding.source},
-              {"why", finding.why},
+              {"why", finding.why.english()},
               {"remedies", remediesJson(finding)}};
     json["at_s"] = finding.at_s ? Json(*finding.at_s) : Json(nullptr);
     json["waiver"] = finding.waiver
@@ -63,10 +63,10 @@ std::string findingMarkdown(const Circuit& circuit, const Finding& finding) {
     std::string text =
         fmt::format("## {}: {}\n\n", signalWordName(finding.word), markdownText(finding.title));
     text += listItem("About", subjectReferences(circuit, finding));
-    text += listItem("Found", finding.what);
-    text += listItem("Why it matters", finding.why);
+    text += listItem("Found", finding.what.english());
+    text += listItem("Why it matters", finding.why.english());
     for (const Remedy& remedy : finding.remedies) {
-        text += listItem("Remedy", remedy.text);
+        text += listItem("Remedy", remedy.text.english());
     }
     text += listItem("Limit from", finding.source);
     if (finding.waiver) {

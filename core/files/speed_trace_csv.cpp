@@ -1,7 +1,7 @@
 #include "core/files/speed_trace_csv.h"
 
 #include "core/files/bench_log_csv.h"
-#include "core/files/csv_table.h"
+#include "core/files/csv_numbers.h"
 #include "core/units/quantity_kind.h"
 
 #include <fmt/format.h>
@@ -43,24 +43,18 @@ std::size_t speedColumn(const CsvNumbers& table, std::size_t timeColumn) {
                                       : (timeColumn + 1) % table.columns.size();
 }
 
-} // namespace
-
-Result<SpeedTrace> parseSpeedTrace(std::string_view text, const std::string& fileName) {
-    const Result<CsvNumbers> table = parseCsvNumbers(text, fileName);
-    if (!table) {
-        return tl::unexpected(table.error());
-    }
-    const std::size_t time = timeColumnOf(*table);
-    const std::size_t speed = speedColumn(*table, time);
-    const Result<double> second = timeFactor(unitInName(table->names[time]));
-    const Result<double> meterPerSecond = speedFactor(unitInName(table->names[speed]), fileName);
+Result<SpeedTrace> speedTrace(const CsvNumbers& table, const std::string& fileName) {
+    const std::size_t time = timeColumnOf(table);
+    const std::size_t speed = speedColumn(table, time);
+    const Result<double> second = timeFactor(unitInName(table.names[time]));
+    const Result<double> meterPerSecond = speedFactor(unitInName(table.names[speed]), fileName);
     if (!second || !meterPerSecond) {
         return tl::unexpected(second ? meterPerSecond.error() : second.error());
     }
     SpeedTrace trace;
-    for (std::size_t row = 0; row < table->columns[time].size(); ++row) {
-        const double at_s = *second * table->columns[time][row];
-        const double speed_mps = *meterPerSecond * table->columns[speed][row];
+    for (std::size_t row = 0; row < table.columns[time].size(); ++row) {
+        const double at_s = *second * table.columns[time][row];
+        const double speed_mps = *meterPerSecond * table.columns[speed][row];
         const bool isLater = trace.times_s.empty() || at_s > trace.times_s.back();
         if (std::isfinite(speed_mps) && std::isfinite(at_s) && isLater) {
             trace.times_s.push_back(at_s);
@@ -72,6 +66,27 @@ Result<SpeedTrace> parseSpeedTrace(std::string_view text, const std::string& fil
                      "There are fewer than three rows with time and speed, time rising.", fileName);
     }
     return trace;
+}
+
+} // namespace
+
+Result<SpeedTrace> parseSpeedTrace(std::string_view text, const std::string& fileName) {
+    return parseCsvNumbers(text, fileName).and_then([&](const CsvNumbers& table) {
+        return speedTrace(table, fileName);
+    });
+}
+
+Result<SpeedTrace> readSpeedTrace(const std::filesystem::path& path) {
+    return readCsvNumbers(path).and_then([&](const CsvNumbers& table) -> Result<SpeedTrace> {
+        if (table.rowsInTwo > 1) {
+            return fault(ErrorCode::TooLarge,
+                         fmt::format("The trace has {} rows, more than are kept. Cut it into parts, or leave "
+                                     "columns out.",
+                                     table.rows),
+                         path.string());
+        }
+        return speedTrace(table, path.string());
+    });
 }
 
 } // namespace pumpwright

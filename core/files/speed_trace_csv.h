@@ -3,6 +3,7 @@
 #include "core/study/speed_trace.h"
 #include "core/units/result.h"
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -12,5 +13,7 @@ namespace pumpwright {
 /// falls, and the one whose name begins with "speed", or the next after it. Units stand in brackets behind
 /// the names: s, ms, min; km/h, mph, m/s; without one, s and km/h. Rows without both are passed over.
 [[nodiscard]] Result<SpeedTrace> parseSpeedTrace(std::string_view text, const std::string& fileName = {});
+/// Of a file. One with more rows than are kept is refused: half a braking would be another one.
+[[nodiscard]] Result<SpeedTrace> readSpeedTrace(const std::filesystem::path& path);
 
 } // namespace pumpwright

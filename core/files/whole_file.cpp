@@ -230,36 +230,76 @@ Result<void> replaceRealFile(const std::filesystem::path& target, std::string_vi
     return replaced ? syncFolder(target, calls) : replaced;
 }
 
+class FileBlocks : public TextBlocks {
+public:
+    FileBlocks(const std::filesystem::path& path, std::size_t mostBytes)
+        : m_path(path), m_mostBytes(mostBytes), m_file(m_calls, path, O_RDONLY | O_NONBLOCK) {
+    } // a pipe without a writer must not stop us here
+
+    /// Why it is not to be read, if so.
+    std::optional<Error> fault() const {
+        struct stat about {};
+        if (!m_file.isOpen() || ::fstat(m_file.number(), &about) != 0) {
+            return unreadable(m_path, reason(errno));
+        }
+        if (!S_ISREG(about.st_mode)) {
+            return unreadable(m_path, S_ISDIR(about.st_mode) ? "it is a folder" : "it is no regular file");
+        }
+        return std::nullopt;
+    }
+
+    Result<std::string_view> next() override {
+        const ssize_t count =
+            persistent([&] { return m_calls.read(m_file.number(), m_bytes.data(), m_bytes.size()); });
+        if (count < 0) {
+            return tl::unexpected(unreadable(m_path, reason(errno)));
+        }
+        m_read += static_cast<std::size_t>(count);
+        if (m_read > m_mostBytes) {
+            return tl::unexpected(
+                Error{ErrorCode::TooLarge,
+                      fmt::format("The file {} is larger than {} MiB, the most that is read.",
+                                  quotedText(m_path.string()), m_mostBytes >> 20U),
+                      {m_path.string(), 0, {}}});
+        }
+        return std::string_view(m_bytes.data(), static_cast<std::size_t>(count));
+    }
+
+private:
+    FileCalls m_calls;
+    std::filesystem::path m_path;
+    std::size_t m_mostBytes;
+    OpenFile m_file;
+    std::size_t m_read = 0;
+    std::array<char, kBlockBytes> m_bytes{};
+};
+
 } // namespace
 
-Result<std::string> fileText(const std::filesystem::path& path, std::size_t mostBytes) {
-    FileCalls calls;
-    OpenFile file(calls, path, O_RDONLY | O_NONBLOCK); // a pipe without a writer must not stop us here
-    struct stat about {};
-    if (!file.isOpen() || ::fstat(file.number(), &about) != 0) {
-        return tl::unexpected(unreadable(path, reason(errno)));
+Result<std::unique_ptr<TextBlocks>> fileBlocks(const std::filesystem::path& path, std::size_t mostBytes) {
+    auto blocks = std::make_unique<FileBlocks>(path, mostBytes);
+    if (std::optional<Error> fault = blocks->fault()) {
+        return tl::unexpected(std::move(*fault));
     }
-    if (!S_ISREG(about.st_mode)) {
-        return tl::unexpected(
-            unreadable(path, S_ISDIR(about.st_mode) ? "it is a folder" : "it is no regular file"));
+    return blocks;
+}
+
+Result<std::string> fileText(const std::filesystem::path& path, std::size_t mostBytes) {
+    const auto blocks = fileBlocks(path, mostBytes);
+    if (!blocks) {
+        return tl::unexpected(blocks.error());
     }
     std::string text;
-    std::array<char, 65'536> bytes{};
-    while (text.size() <= mostBytes) {
-        const ssize_t count =
-            persistent([&] { return calls.read(file.number(), bytes.data(), bytes.size()); });
-        if (count < 0) {
-            return tl::unexpected(unreadable(path, reason(errno)));
+    for (;;) {
+        const Result<std::string_view> block = (*blocks)->next();
+        if (!block) {
+            return tl::unexpected(block.error());
         }
-        if (count == 0) {
+        if (block->empty()) {
             return text;
         }
-        text.append(bytes.data(), static_cast<std::size_t>(count));
+        text += *block;
     }
-    return tl::unexpected(Error{ErrorCode::TooLarge,
-                                fmt::format("The file {} is larger than {} MiB, the most that is read.",
-                                            quotedText(path.string()), mostBytes >> 20U),
-                                {path.string(), 0, {}}});
 }
 
 Result<void> replaceFile(const std::filesystem::path& path, std::string_view text) {

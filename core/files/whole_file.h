@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/files/text_blocks.h"
 #include "core/units/result.h"
 
 #include <sys/stat.h>
@@ -7,6 +8,7 @@
 
 #include <cstddef>
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <string_view>
 
@@ -26,6 +28,10 @@ public:
     virtual int unlink(const char* path);
     virtual int stat(const char* path, struct stat* about);
 };
+
+/// A regular file of at most `mostBytes`, piece by piece.
+[[nodiscard]] Result<std::unique_ptr<TextBlocks>> fileBlocks(const std::filesystem::path& path,
+                                                             std::size_t mostBytes);
 
 /// The bytes of a regular file of at most `mostBytes`.
 [[nodiscard]] Result<std::string> fileText(const std::filesystem::path& path, std::size_t mostBytes);

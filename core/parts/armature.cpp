@@ -1,5 +1,7 @@
 #include "core/parts/armature.h"
 
+#include "core/units/text.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -72,14 +74,14 @@ std::string Armature::happen(std::size_t event, double time_s, std::span<double>
         memory[0] = ArmatureMemory::MovingIn;
         memory[1] = time_s + (1 - behind) * m_values.operate_s;
         memory[3] = 0;
-        return "armature pulls in";
+        return words("armature pulls in");
     }
     if (event == 1) {
         memory[0] = ArmatureMemory::MovingOut;
         memory[1] = time_s + behind * m_values.release_s;
         memory[4] = 0;
         memory[5] = kNever_s;
-        return "armature lets go";
+        return words("armature lets go");
     }
     return arrive(time_s, memory);
 }
@@ -91,12 +93,12 @@ std::string Armature::arrive(double time_s, std::span<double> memory) const {
     memory[2] = in ? 1 : 0;
     memory[3] = in ? 0 : 1;
     if (in == wasClosed) {
-        return "armature is back"; // it turned on the way, the make contact did not move
+        return words("armature is back"); // it turned on the way, the make contact did not move
     }
     if (in && m_values.bounce_s > 0) {
         memory[5] = time_s + m_values.bounce_s / kAllLandings;
     }
-    return in ? "contacts close" : "contacts open";
+    return in ? words("contacts close") : words("contacts open");
 }
 
 void Armature::bounce(double time_s, std::span<double> memory) const {

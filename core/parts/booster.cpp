@@ -1,6 +1,7 @@
 #include "core/parts/gas.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 #include <cmath>
@@ -12,30 +13,34 @@ namespace {
 // The standard values are those of a single 9 inch booster; spring and chambers are near those that PATH
 // report UCB-ITS-PRR-97-21 (1997) gives for a test car (value from memory of that report).
 constexpr std::array kParameters{
-    ParameterSpec{"diaphragmArea_m2", "Diaphragm area", QuantityKind::Area, 0.041, 0.005, 0.2, 0.02},
-    ParameterSpec{"vacuumVolume_m3", "Vacuum chamber at rest", QuantityKind::Volume, 3.6e-3, 2e-4, 0.03,
+    ParameterSpec{"diaphragmArea_m2", words("Diaphragm area"), QuantityKind::Area, 0.041, 0.005, 0.2, 0.02},
+    ParameterSpec{"vacuumVolume_m3", words("Vacuum chamber at rest"), QuantityKind::Volume, 3.6e-3, 2e-4,
+                  0.03, 0.05},
+    ParameterSpec{"workingVolume_m3", words("Working chamber at rest"), QuantityKind::Volume, 5e-4, 5e-5,
+                  0.01},
+    ParameterSpec{"travelMax_m", words("Longest travel"), QuantityKind::Length, 0.03, 0.005, 0.1},
+    ParameterSpec{"fullTravelForce_N", words("Output force that asks for full travel"), QuantityKind::Force,
+                  4000, 500, 30000},
+    ParameterSpec{"boostRatio", words("Boost ratio"), QuantityKind::Number, 5, 1.5, 15, 0.05},
+    ParameterSpec{"pedalRatio", words("Pedal ratio"), QuantityKind::Number, 4, 1, 10},
+    ParameterSpec{"cutIn_N", words("Rod force at which assist sets in"), QuantityKind::Force, 20, 1, 200},
+    ParameterSpec{"springForce_N", words("Return spring at rest"), QuantityKind::Force, 100, 0, 500, 0.1},
+    ParameterSpec{"springRate_Npm", words("Return spring rate"), QuantityKind::Stiffness, 2400, 0, 20000},
+    ParameterSpec{"valveHole_m", words("Equivalent hole of an open valve"), QuantityKind::Length, 9e-3, 1e-3,
+                  0.03, 0.1},
+    ParameterSpec{"leakHole_m", words("Equivalent hole of all leaks"), QuantityKind::Length, 4e-5, 1e-7, 5e-3,
+                  0.5},
+    ParameterSpec{"wallTimeConstant_s", words("Walls bring gas back to ambient temperature in"),
+                  QuantityKind::Time, 3, 0.05, 600},
+    ParameterSpec{"efficiency", words("Efficiency of booster and master cylinder"), QuantityKind::Share, 0.95,
+                  0.3, 1, 0.03},
+    ParameterSpec{"masterCylinderBore_m", words("Master cylinder bore"), QuantityKind::Length, 0.0222, 0.01,
+                  0.06},
+    ParameterSpec{"vehicleMass_kg", words("Vehicle mass, kg"), QuantityKind::Number, 1600, 200, 20000},
+    ParameterSpec{"brakeGain_m2", words("Braking force per line pressure"), QuantityKind::Area, 1.8e-3, 1e-4,
                   0.05},
-    ParameterSpec{"workingVolume_m3", "Working chamber at rest", QuantityKind::Volume, 5e-4, 5e-5, 0.01},
-    ParameterSpec{"travelMax_m", "Longest travel", QuantityKind::Length, 0.03, 0.005, 0.1},
-    ParameterSpec{"fullTravelForce_N", "Output force that asks for full travel", QuantityKind::Force, 4000,
-                  500, 30000},
-    ParameterSpec{"boostRatio", "Boost ratio", QuantityKind::Number, 5, 1.5, 15, 0.05},
-    ParameterSpec{"pedalRatio", "Pedal ratio", QuantityKind::Number, 4, 1, 10},
-    ParameterSpec{"cutIn_N", "Rod force at which assist sets in", QuantityKind::Force, 20, 1, 200},
-    ParameterSpec{"springForce_N", "Return spring at rest", QuantityKind::Force, 100, 0, 500, 0.1},
-    ParameterSpec{"springRate_Npm", "Return spring rate", QuantityKind::Stiffness, 2400, 0, 20000},
-    ParameterSpec{"valveHole_m", "Equivalent hole of an open valve", QuantityKind::Length, 9e-3, 1e-3, 0.03,
-                  0.1},
-    ParameterSpec{"leakHole_m", "Equivalent hole of all leaks", QuantityKind::Length, 4e-5, 1e-7, 5e-3, 0.5},
-    ParameterSpec{"wallTimeConstant_s", "Walls bring gas back to ambient temperature in", QuantityKind::Time,
-                  3, 0.05, 600},
-    ParameterSpec{"efficiency", "Efficiency of booster and master cylinder", QuantityKind::Share, 0.95, 0.3,
-                  1, 0.03},
-    ParameterSpec{"masterCylinderBore_m", "Master cylinder bore", QuantityKind::Length, 0.0222, 0.01, 0.06},
-    ParameterSpec{"vehicleMass_kg", "Vehicle mass, kg", QuantityKind::Number, 1600, 200, 20000},
-    ParameterSpec{"brakeGain_m2", "Braking force per line pressure", QuantityKind::Area, 1.8e-3, 1e-4, 0.05},
-    ParameterSpec{"roadGrip_mps2", "Deceleration that the road allows", QuantityKind::Acceleration, 9, 0.5,
-                  15},
+    ParameterSpec{"roadGrip_mps2", words("Deceleration that the road allows"), QuantityKind::Acceleration, 9,
+                  0.5, 15},
 };
 
 /// [s] The diaphragm follows the force with this lag [common practice, no published source].
@@ -205,13 +210,13 @@ void BoosterLaw::addAccount(const Point& at, Account& account) const {
 }
 
 std::vector<Probe> BoosterLaw::probes() const {
-    return {{probe::kPedalForce, "pedal force", QuantityKind::Force, false, 0.1},
-            {probe::kAssist, "assist", QuantityKind::Force, false, 1},
-            {probe::kAssistAsked, "assist asked for", QuantityKind::Force, false, 1},
+    return {{probe::kPedalForce, words("pedal force"), QuantityKind::Force, false, 0.1},
+            {probe::kAssist, words("assist"), QuantityKind::Force, false, 1},
+            {probe::kAssistAsked, words("assist asked for"), QuantityKind::Force, false, 1},
             {"assistShare", "assist, share of what is asked for", QuantityKind::Share, false, 1e-3},
-            {probe::kTravel, "diaphragm travel", QuantityKind::Length, false, 1e-5},
-            {probe::kLinePressure, "line pressure", QuantityKind::PressureDifference, false, 2000},
-            {probe::kDeceleration, "deceleration", QuantityKind::Acceleration, false, 5e-3},
+            {probe::kTravel, words("diaphragm travel"), QuantityKind::Length, false, 1e-5},
+            {probe::kLinePressure, words("line pressure"), QuantityKind::PressureDifference, false, 2000},
+            {probe::kDeceleration, words("deceleration"), QuantityKind::Acceleration, false, 5e-3},
             {"vacuum working", "vacuum in the working chamber", QuantityKind::GaugeVacuum, false, 20}};
 }
 
@@ -232,13 +237,13 @@ void BoosterLaw::probeValues(const Point& at, std::span<double> values) const {
 class BoosterKind final : public PartKind {
 public:
     std::string_view id() const override { return "booster"; }
-    std::string_view title() const override { return "Brake booster with pedal"; }
+    std::string_view title() const override { return words("Brake booster with pedal"); }
     DrawerGroup group() const override { return DrawerGroup::Vacuum; }
     std::string_view letter() const override { return "A"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override { return {}; }
     std::vector<PortSpec> ports(const Part&) const override {
-        return {{"vacuum", {-4, 0}, "vacuum chamber"}};
+        return {{"vacuum", {-4, 0}, words("vacuum chamber")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     Features features(const Part& part) const override {

@@ -1,6 +1,7 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -8,8 +9,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"current_A", "Current", QuantityKind::Current, 0.02, 1e-4, 5},
-    ParameterSpec{"minimumVoltage_V", "Sounds from", QuantityKind::Voltage, 3, 0.5, 30},
+    ParameterSpec{"current_A", words("Current"), QuantityKind::Current, 0.02, 1e-4, 5},
+    ParameterSpec{"minimumVoltage_V", words("Sounds from"), QuantityKind::Voltage, 3, 0.5, 30},
 };
 
 /// Of the minimum voltage: where it takes half its current.
@@ -34,8 +35,8 @@ public:
         account.giveOff((at[m_plus] - at[m_minus]) * currentAt(at).value);
     }
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4},
-                {probe::kEnergised, "sounds", QuantityKind::Number, true, 0.5}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-4},
+                {probe::kEnergised, words("sounds"), QuantityKind::Number, true, 0.5}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = currentAt(at).value;
@@ -58,7 +59,7 @@ private:
 class BuzzerKind final : public PartKind {
 public:
     std::string_view id() const override { return "buzzer"; }
-    std::string_view title() const override { return "Buzzer"; }
+    std::string_view title() const override { return words("Buzzer"); }
     DrawerGroup group() const override { return DrawerGroup::Load; }
     std::string_view letter() const override { return "P"; }
 

@@ -1,5 +1,6 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -7,12 +8,13 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"capacitance_F", "Capacitance", QuantityKind::Capacitance, 470e-6, 1e-10, 100, 0.2},
-    ParameterSpec{"esr_ohm", "Series resistance", QuantityKind::Resistance, 0.2, 1e-4, 1000, 0.3},
-    ParameterSpec{"workingVoltage_V", "Working voltage", QuantityKind::Voltage, 35, 1, 5000},
+    ParameterSpec{"capacitance_F", words("Capacitance"), QuantityKind::Capacitance, 470e-6, 1e-10, 100, 0.2},
+    ParameterSpec{"esr_ohm", words("Series resistance"), QuantityKind::Resistance, 0.2, 1e-4, 1000, 0.3},
+    ParameterSpec{"workingVoltage_V", words("Working voltage"), QuantityKind::Voltage, 35, 1, 5000},
 };
 
-const std::array kChoices{ChoiceSpec{"polarised", "Polarised", {{"yes", "yes"}, {"no", "no"}}}};
+const std::array kChoices{
+    ChoiceSpec{"polarised", words("Polarised"), {{"yes", words("yes")}, {"no", words("no")}}}};
 
 /// [S/F] leakage of an electrolytic capacitor: a tenth of the usual limit of 0.01 µA per µF and volt. Common
 /// practice, no published source.
@@ -47,7 +49,7 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "charging current", QuantityKind::Current, false, 1e-3}};
+        return {{probe::kCurrent, words("charging current"), QuantityKind::Current, false, 1e-3}};
     }
     void probeValues(const Point& at, std::span<double> values) const override { values[0] = current(at); }
 
@@ -67,12 +69,13 @@ private:
 class CapacitorKind final : public PartKind {
 public:
     std::string_view id() const override { return "capacitor"; }
-    std::string_view title() const override { return "Capacitor"; }
+    std::string_view title() const override { return words("Capacitor"); }
     DrawerGroup group() const override { return DrawerGroup::Suppression; }
     std::string_view letter() const override { return "C"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"+", {0, -2}, "+ where it is polarised"}, {"-", {0, 2}, "− where it is polarised"}};
+        return {{"+", {0, -2}, words("+ where it is polarised")},
+                {"-", {0, 2}, words("− where it is polarised")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

@@ -1,6 +1,7 @@
 #include "core/parts/gas.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -8,11 +9,12 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"crackingPressure_Pa", "Opens at a pressure difference of",
+    ParameterSpec{"crackingPressure_Pa", words("Opens at a pressure difference of"),
                   QuantityKind::PressureDifference, 2000, 50, 30000, 0.3},
-    ParameterSpec{"fullFlowDiameter_m", "Equivalent hole when open", QuantityKind::Length, 6e-3, 5e-4, 0.03,
-                  0.1},
-    ParameterSpec{"backLeakHole_m", "Equivalent hole when shut", QuantityKind::Length, 1e-5, 1e-7, 0.01, 0.5},
+    ParameterSpec{"fullFlowDiameter_m", words("Equivalent hole when open"), QuantityKind::Length, 6e-3, 5e-4,
+                  0.03, 0.1},
+    ParameterSpec{"backLeakHole_m", words("Equivalent hole when shut"), QuantityKind::Length, 1e-5, 1e-7,
+                  0.01, 0.5},
 };
 
 /// Inside each end, with the nipple.
@@ -43,7 +45,7 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kFlow, "air flow", QuantityKind::Number, false, 1e-7}};
+        return {{probe::kFlow, words("air flow"), QuantityKind::Number, false, 1e-7}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = flow(gasSides(at, m_booster.node, m_pump.node)).value;
@@ -72,14 +74,14 @@ private:
 class CheckValveKind final : public PartKind {
 public:
     std::string_view id() const override { return "check-valve"; }
-    std::string_view title() const override { return "Vacuum check valve"; }
+    std::string_view title() const override { return words("Vacuum check valve"); }
     DrawerGroup group() const override { return DrawerGroup::Vacuum; }
     std::string_view letter() const override { return "R"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override { return {}; }
     std::vector<PortSpec> ports(const Part&) const override {
-        return {{"booster", {-2, 0}, "to the booster: air comes from here"},
-                {"pump", {2, 0}, "to the pump: air leaves here"}};
+        return {{"booster", {-2, 0}, words("to the booster: air comes from here")},
+                {"pump", {2, 0}, words("to the pump: air leaves here")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     Features features(const Part&) const override {

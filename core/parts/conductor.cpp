@@ -2,6 +2,7 @@
 
 #include "core/parts/saturation.h"
 #include "core/units/constants.h"
+#include "core/units/text.h"
 #include "core/units/wire_size.h"
 
 #include <algorithm>
@@ -17,12 +18,12 @@ constexpr double kEngineSpaceAmbient_K = kZeroCelsius_K + 50;
 
 constexpr std::size_t kClassCount = 6;
 constexpr std::array<InsulationClass, kClassCount> kClasses{{
-    {"T60", "60 °C", 333.15},
-    {"T75", "75 °C", 348.15},
-    {"T80", "80 °C (PVC)", 353.15},
-    {"T90", "90 °C", 363.15},
-    {"T105", "105 °C (heat-resistant PVC)", 378.15},
-    {"T125", "125 °C (cross-linked polyethylene)", 398.15},
+    {"T60", words("60 °C"), 333.15},
+    {"T75", words("75 °C"), 348.15},
+    {"T80", words("80 °C (PVC)"), 353.15},
+    {"T90", words("90 °C"), 363.15},
+    {"T105", words("105 °C (heat-resistant PVC)"), 378.15},
+    {"T125", words("125 °C (cross-linked polyethylene)"), 398.15},
 }};
 
 struct AmpacityRow {

@@ -1,6 +1,7 @@
 #include "core/parts/contact.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 #include <charconv>
@@ -9,13 +10,15 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.003, 1e-5, 10,
-                  0.5},
-    ParameterSpec{"continuous_A", "Continuous current of a pin", QuantityKind::Current, 15, 0.1, 500},
+    ParameterSpec{"contactResistance_ohm", words("Contact resistance"), QuantityKind::Resistance, 0.003, 1e-5,
+                  10, 0.5},
+    ParameterSpec{"continuous_A", words("Continuous current of a pin"), QuantityKind::Current, 15, 0.1, 500},
 };
 
-const std::array kChoices{
-    ChoiceSpec{"ways", "Ways", {{"2", "2"}, {"1", "1"}, {"3", "3"}, {"4", "4"}, {"6", "6"}}}};
+const std::array kChoices{ChoiceSpec{
+    "ways",
+    words("Ways"),
+    {{"2", words("2")}, {"1", words("1")}, {"3", words("3")}, {"4", words("4")}, {"6", words("6")}}}};
 
 std::string pin(int way, char side) {
     return std::to_string(way) + side;
@@ -73,7 +76,7 @@ private:
 class ConnectorKind final : public PartKind {
 public:
     std::string_view id() const override { return "connector"; }
-    std::string_view title() const override { return "Connector"; }
+    std::string_view title() const override { return words("Connector"); }
     DrawerGroup group() const override { return DrawerGroup::Connection; }
     std::string_view letter() const override { return "X"; }
 

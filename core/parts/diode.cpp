@@ -1,6 +1,7 @@
 #include "core/parts/junction_law.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -8,22 +9,24 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"forwardVoltage_V", "Forward voltage at rated current", QuantityKind::Voltage, 0.9, 0.1, 3},
-    ParameterSpec{"ratedCurrent_A", "Rated current", QuantityKind::Current, 3, 0.01, 1000},
-    ParameterSpec{"seriesResistance_ohm", "Series resistance", QuantityKind::Resistance, 0.02, 1e-5, 10},
-    ParameterSpec{"surgeCurrent_A", "Surge current, 8 ms", QuantityKind::Current, 60, 0.01, 10000},
-    ParameterSpec{"reverseVoltage_V", "Blocks up to", QuantityKind::Voltage, 400, 5, 5000},
+    ParameterSpec{"forwardVoltage_V", words("Forward voltage at rated current"), QuantityKind::Voltage, 0.9,
+                  0.1, 3},
+    ParameterSpec{"ratedCurrent_A", words("Rated current"), QuantityKind::Current, 3, 0.01, 1000},
+    ParameterSpec{"seriesResistance_ohm", words("Series resistance"), QuantityKind::Resistance, 0.02, 1e-5,
+                  10},
+    ParameterSpec{"surgeCurrent_A", words("Surge current, 8 ms"), QuantityKind::Current, 60, 0.01, 10000},
+    ParameterSpec{"reverseVoltage_V", words("Blocks up to"), QuantityKind::Voltage, 400, 5, 5000},
 };
 
 class DiodeKind final : public PartKind {
 public:
     std::string_view id() const override { return "diode"; }
-    std::string_view title() const override { return "Diode"; }
+    std::string_view title() const override { return words("Diode"); }
     DrawerGroup group() const override { return DrawerGroup::Suppression; }
     std::string_view letter() const override { return "R"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"A", {-2, 0}, "anode"}, {"K", {2, 0}, "cathode"}};
+        return {{"A", {-2, 0}, words("anode")}, {"K", {2, 0}, words("cathode")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

@@ -2,6 +2,7 @@
 #include "core/parts/fuse_band.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -11,17 +12,20 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"rating_A", "Rating", QuantityKind::Current, 15, 0.5, 500},
-    ParameterSpec{"breaking_A", "Breaking capacity", QuantityKind::Current, 1000, 10, 1e5},
-    ParameterSpec{"voltage_V", "Rated voltage", QuantityKind::Voltage, 32, 6, 1000},
+    ParameterSpec{"rating_A", words("Rating"), QuantityKind::Current, 15, 0.5, 500},
+    ParameterSpec{"breaking_A", words("Breaking capacity"), QuantityKind::Current, 1000, 10, 1e5},
+    ParameterSpec{"voltage_V", words("Rated voltage"), QuantityKind::Voltage, 32, 6, 1000},
 };
 
 const std::array kChoices{
-    ChoiceSpec{
-        "type", "Type (ISO 8820-3)", {{"C", "C, medium"}, {"F", "F, small"}, {"E", "E, high current"}}},
+    ChoiceSpec{"type",
+               words("Type (ISO 8820-3)"),
+               {{"C", words("C, medium")}, {"F", words("F, small")}, {"E", words("E, high current")}}},
     ChoiceSpec{"band",
-               "Opens at",
-               {{"middle", "middle of the published band"}, {"fast", "fast edge"}, {"slow", "slow edge"}}},
+               words("Opens at"),
+               {{"middle", words("middle of the published band")},
+                {"fast", words("fast edge")},
+                {"slow", words("slow edge")}}},
 };
 
 /// [V] that the gap of an open fuse stands: no less than the Paschen minimum in air.
@@ -66,12 +70,12 @@ public:
     }
     std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
         memory[0] = 1;
-        return "fuse opens";
+        return words("fuse opens");
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-3},
-                {probe::kOpenShare, "way to opening", QuantityKind::Share, false, 1e-3}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-3},
+                {probe::kOpenShare, words("way to opening"), QuantityKind::Share, false, 1e-3}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = m_link.current_A(at, !open(at));
@@ -94,12 +98,12 @@ private:
 class FuseKind final : public PartKind {
 public:
     std::string_view id() const override { return "fuse"; }
-    std::string_view title() const override { return "Fuse"; }
+    std::string_view title() const override { return words("Fuse"); }
     DrawerGroup group() const override { return DrawerGroup::Protection; }
     std::string_view letter() const override { return "F"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {-2, 0}, "towards the supply"}, {"2", {2, 0}, "towards the load"}};
+        return {{"1", {-2, 0}, words("towards the supply")}, {"2", {2, 0}, words("towards the load")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

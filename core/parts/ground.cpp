@@ -1,5 +1,6 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -7,8 +8,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"contactResistance_ohm", "Contact resistance", QuantityKind::Resistance, 0.002, 1e-5, 100,
-                  0.5},
+    ParameterSpec{"contactResistance_ohm", words("Contact resistance"), QuantityKind::Resistance, 0.002, 1e-5,
+                  100, 0.5},
 };
 
 /// A bolt on the vehicle body. All ground parts meet on the body, which is the reference node.
@@ -24,7 +25,7 @@ public:
         account.giveOff(m_conductance_S * at[m_terminal] * at[m_terminal]);
     }
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current into the body", QuantityKind::Current, false, 1e-3}};
+        return {{probe::kCurrent, words("current into the body"), QuantityKind::Current, false, 1e-3}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = m_conductance_S * at[m_terminal];
@@ -38,12 +39,12 @@ private:
 class GroundKind final : public PartKind {
 public:
     std::string_view id() const override { return "ground"; }
-    std::string_view title() const override { return "Ground point"; }
+    std::string_view title() const override { return words("Ground point"); }
     DrawerGroup group() const override { return DrawerGroup::Connection; }
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"31", {0, -1}, "to the vehicle body", 4}};
+        return {{"31", {0, -1}, words("to the vehicle body"), 4}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

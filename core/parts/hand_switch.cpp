@@ -1,6 +1,7 @@
 #include "core/parts/contact.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -9,7 +10,8 @@ namespace {
 
 constexpr auto kParameters = contactParameters({0.01, {10, 20, 10, 5, 0.01, 5e4}});
 
-const std::array kChoices{ChoiceSpec{"atStart", "At the start", {{"off", "off"}, {"on", "on"}}}};
+const std::array kChoices{
+    ChoiceSpec{"atStart", words("At the start"), {{"off", words("off")}, {"on", words("on")}}}};
 
 /// A contact that the driver moves as the drive plan says. Memory: is it closed.
 class HandSwitchLaw final : public Law {
@@ -33,7 +35,7 @@ public:
     }
     std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
         memory[0] = 1 - memory[0];
-        return memory[0] > 0 ? "contacts close" : "contacts open";
+        return memory[0] > 0 ? words("contacts close") : words("contacts open");
     }
     std::vector<Probe> probes() const override { return contactProbes(); }
     void probeValues(const Point& at, std::span<double> values) const override {
@@ -52,12 +54,12 @@ private:
 class HandSwitchKind final : public PartKind {
 public:
     std::string_view id() const override { return "hand-switch"; }
-    std::string_view title() const override { return "Hand switch"; }
+    std::string_view title() const override { return words("Hand switch"); }
     DrawerGroup group() const override { return DrawerGroup::Control; }
     std::string_view letter() const override { return "S"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {-2, 0}, "contact"}, {"2", {2, 0}, "contact"}};
+        return {{"1", {-2, 0}, words("contact")}, {"2", {2, 0}, words("contact")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

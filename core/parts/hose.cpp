@@ -1,6 +1,7 @@
 #include "core/parts/gas.h"
 #include "core/parts/part_kind.h"
 #include "core/units/atmosphere.h"
+#include "core/units/text.h"
 
 namespace pumpwright {
 namespace {
@@ -28,7 +29,7 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kFlow, "air flow", QuantityKind::Number, false, 1e-7}};
+        return {{probe::kFlow, words("air flow"), QuantityKind::Number, false, 1e-7}};
     }
 
     void probeValues(const Point& at, std::span<double> values) const override {

@@ -1,5 +1,7 @@
 #include "core/parts/junction_law.h"
 
+#include "core/units/text.h"
+
 namespace pumpwright {
 namespace {
 
@@ -13,7 +15,7 @@ public:
     }
     void addAccount(const Point& at, Account& account) const override { m_junction.addAccount(at, account); }
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current, anode to cathode", QuantityKind::Current, false, 1e-4}};
+        return {{probe::kCurrent, words("current, anode to cathode"), QuantityKind::Current, false, 1e-4}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = m_junction.current_A(at);

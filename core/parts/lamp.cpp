@@ -1,6 +1,7 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
+#include "core/units/text.h"
 
 #include <array>
 #include <cmath>
@@ -9,11 +10,12 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.01, 1000, 0.1},
-    ParameterSpec{"ratedVoltage_V", "Rated voltage", QuantityKind::Voltage, 12, 1, 60},
+    ParameterSpec{"ratedPower_W", words("Rated power"), QuantityKind::Power, 5, 0.01, 1000, 0.1},
+    ParameterSpec{"ratedVoltage_V", words("Rated voltage"), QuantityKind::Voltage, 12, 1, 60},
 };
 
-const std::array kChoices{ChoiceSpec{"sort", "Sort", {{"filament", "filament"}, {"led", "LED"}}}};
+const std::array kChoices{
+    ChoiceSpec{"sort", words("Sort"), {{"filament", words("filament")}, {"led", words("LED")}}}};
 
 /// A tungsten filament at its rated voltage, and how its resistance goes with temperature: values from memory
 /// of tungsten tables. Cold it carries about 13 times its rated current, as published multiples of 10 to 15
@@ -59,9 +61,9 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-3},
-                {probe::kTemperature, "filament temperature", QuantityKind::Temperature, false, 5},
-                {probe::kEnergised, "lit", QuantityKind::Number, true, 0.5}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-3},
+                {probe::kTemperature, words("filament temperature"), QuantityKind::Temperature, false, 5},
+                {probe::kEnergised, words("lit"), QuantityKind::Number, true, 0.5}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = conductanceAt(at[m_temperature]).value * (at[m_from] - at[m_to]);
@@ -114,8 +116,8 @@ public:
         account.giveOff(voltage_V * currentAt(voltage_V).value);
     }
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4},
-                {probe::kEnergised, "lit", QuantityKind::Number, true, 0.5}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-4},
+                {probe::kEnergised, words("lit"), QuantityKind::Number, true, 0.5}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = currentAt(at[m_from] - at[m_to]).value;
@@ -144,12 +146,12 @@ private:
 class LampKind final : public PartKind {
 public:
     std::string_view id() const override { return "lamp"; }
-    std::string_view title() const override { return "Lamp"; }
+    std::string_view title() const override { return words("Lamp"); }
     DrawerGroup group() const override { return DrawerGroup::Load; }
     std::string_view letter() const override { return "P"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {0, -2}, "one end"}, {"2", {0, 2}, "other end"}};
+        return {{"1", {0, -2}, words("one end")}, {"2", {0, 2}, words("other end")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

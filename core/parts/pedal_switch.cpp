@@ -1,13 +1,14 @@
 #include "core/parts/contact.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
 namespace pumpwright {
 namespace {
 
-constexpr auto kParameters = joined(std::array{ParameterSpec{"operateForce_N", "Closes at pedal force",
+constexpr auto kParameters = joined(std::array{ParameterSpec{"operateForce_N", words("Closes at pedal force"),
                                                              QuantityKind::Force, 15, 0.1, 1000, 0.2}},
                                     contactParameters({0.02, {10, 20, 10, 4, 0.01, 5e5}}));
 
@@ -37,7 +38,7 @@ public:
     }
     std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
         memory[0] = 1 - memory[0];
-        return memory[0] > 0 ? "contacts close" : "contacts open";
+        return memory[0] > 0 ? words("contacts close") : words("contacts open");
     }
 
     std::vector<Probe> probes() const override { return contactProbes(); }
@@ -56,12 +57,12 @@ private:
 class PedalSwitchKind final : public PartKind {
 public:
     std::string_view id() const override { return "pedal-switch"; }
-    std::string_view title() const override { return "Pedal switch"; }
+    std::string_view title() const override { return words("Pedal switch"); }
     DrawerGroup group() const override { return DrawerGroup::Control; }
     std::string_view letter() const override { return "S"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {-2, 0}, "contact"}, {"2", {2, 0}, "contact"}};
+        return {{"1", {-2, 0}, words("contact")}, {"2", {2, 0}, words("contact")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

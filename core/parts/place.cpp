@@ -1,5 +1,7 @@
 #include "core/parts/place.h"
 
+#include "core/units/text.h"
+
 #include <algorithm>
 #include <array>
 
@@ -9,11 +11,11 @@ namespace {
 /// Temperatures and protection that builders reckon with: common practice, no published source (SAE J1211 and
 /// ISO 16750-4 divide vehicles alike).
 constexpr std::array<VehiclePlace, 5> kPlaces{{
-    {"cabin", "in the cabin", 358.15, 0},
-    {"under-bonnet", "under the bonnet", 378.15, 4},
-    {"near-engine", "under the bonnet, near the engine", 398.15, 4},
-    {"on-engine", "on the engine", 423.15, 4},
-    {"underbody", "under the floor or in a wheel arch", 358.15, 6},
+    {"cabin", words("in the cabin"), 358.15, 0},
+    {"under-bonnet", words("under the bonnet"), 378.15, 4},
+    {"near-engine", words("under the bonnet, near the engine"), 398.15, 4},
+    {"on-engine", words("on the engine"), 423.15, 4},
+    {"underbody", words("under the floor or in a wheel arch"), 358.15, 6},
 }};
 constexpr std::array<std::string_view, 5> kPlaceIds{"cabin", "under-bonnet", "near-engine", "on-engine",
                                                     "underbody"};

@@ -1,6 +1,7 @@
 #include "core/parts/gas.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 #include <optional>
@@ -11,29 +12,32 @@ namespace {
 // The standard values are those of a small vane pump that draws 12 A at standstill from 12 V, about 5.5 A at
 // 60 kPa of vacuum, and brings 4 L from 100 to 30 kPa in about 10 s [common practice, no published source].
 constexpr std::array kParameters{
-    ParameterSpec{"resistance_ohm", "Motor: armature and brushes", QuantityKind::Resistance, 1.0, 0.01, 100,
-                  0.1},
-    ParameterSpec{"inductance_H", "Motor: armature", QuantityKind::Inductance, 0.5e-3, 1e-5, 0.1},
-    ParameterSpec{"motorConstant_Vs", "Motor constant", QuantityKind::MotorConstant, 0.025, 1e-3, 1, 0.05},
-    ParameterSpec{"inertia_kgm2", "Rotor and vanes", QuantityKind::Inertia, 4e-5, 1e-7, 0.01},
-    ParameterSpec{"frictionTorque_Nm", "Friction", QuantityKind::Torque, 0.025, 0, 10, 0.3},
-    ParameterSpec{"viscous_Nms", "Friction that grows with speed, N·m·s", QuantityKind::Number, 5e-5, 0, 0.1},
-    ParameterSpec{"freeSpeed_m3ps", "Volume flow at rated speed", QuantityKind::VolumeFlow, 6e-4, 1e-6, 0.05,
-                  0.1},
-    ParameterSpec{"ratedSpeed_radps", "Rated speed", QuantityKind::AngularSpeed, 260, 10, 3000},
-    ParameterSpec{"ultimatePressureShare", "Lowest pressure, share of ambient", QuantityKind::Share, 0.14,
-                  0.001, 0.9, 0.1},
-    ParameterSpec{"inletVolume_m3", "Volume at the inlet", QuantityKind::Volume, 20e-6, 2e-6, 1e-3},
-    ParameterSpec{"backLeakHole_m", "Equivalent hole at standstill", QuantityKind::Length, 5e-4, 1e-6, 0.01,
-                  0.3},
-    ParameterSpec{"pulsationShare", "Pulsation of the flow", QuantityKind::Share, 0, 0, 1},
-    ParameterSpec{"runningCurrent_A", "Running current, stated", QuantityKind::Current, 5.5, 0.01, 500},
-    ParameterSpec{"inrushCurrent_A", "Inrush current, stated", QuantityKind::Current, 12, 0.01, 1000},
-    ParameterSpec{"minimumVoltage_V", "Works down to", QuantityKind::Voltage, 9, 1, 60},
-    ParameterSpec{"ultimateTolerance_share", "Lowest pressure may be worse by", QuantityKind::Share, 0.05, 0,
-                  0.5},
-    ParameterSpec{"duty_share", "Rated duty, of ten minutes", QuantityKind::Share, 0.5, 0.01, 1},
-    ParameterSpec{"startsPerHour", "Starts in an hour", QuantityKind::Number, 120, 1, 10000},
+    ParameterSpec{"resistance_ohm", words("Motor: armature and brushes"), QuantityKind::Resistance, 1.0, 0.01,
+                  100, 0.1},
+    ParameterSpec{"inductance_H", words("Motor: armature"), QuantityKind::Inductance, 0.5e-3, 1e-5, 0.1},
+    ParameterSpec{"motorConstant_Vs", words("Motor constant"), QuantityKind::MotorConstant, 0.025, 1e-3, 1,
+                  0.05},
+    ParameterSpec{"inertia_kgm2", words("Rotor and vanes"), QuantityKind::Inertia, 4e-5, 1e-7, 0.01},
+    ParameterSpec{"frictionTorque_Nm", words("Friction"), QuantityKind::Torque, 0.025, 0, 10, 0.3},
+    ParameterSpec{"viscous_Nms", words("Friction that grows with speed, N·m·s"), QuantityKind::Number, 5e-5,
+                  0, 0.1},
+    ParameterSpec{"freeSpeed_m3ps", words("Volume flow at rated speed"), QuantityKind::VolumeFlow, 6e-4, 1e-6,
+                  0.05, 0.1},
+    ParameterSpec{"ratedSpeed_radps", words("Rated speed"), QuantityKind::AngularSpeed, 260, 10, 3000},
+    ParameterSpec{"ultimatePressureShare", words("Lowest pressure, share of ambient"), QuantityKind::Share,
+                  0.14, 0.001, 0.9, 0.1},
+    ParameterSpec{"inletVolume_m3", words("Volume at the inlet"), QuantityKind::Volume, 20e-6, 2e-6, 1e-3},
+    ParameterSpec{"backLeakHole_m", words("Equivalent hole at standstill"), QuantityKind::Length, 5e-4, 1e-6,
+                  0.01, 0.3},
+    ParameterSpec{"pulsationShare", words("Pulsation of the flow"), QuantityKind::Share, 0, 0, 1},
+    ParameterSpec{"runningCurrent_A", words("Running current, stated"), QuantityKind::Current, 5.5, 0.01,
+                  500},
+    ParameterSpec{"inrushCurrent_A", words("Inrush current, stated"), QuantityKind::Current, 12, 0.01, 1000},
+    ParameterSpec{"minimumVoltage_V", words("Works down to"), QuantityKind::Voltage, 9, 1, 60},
+    ParameterSpec{"ultimateTolerance_share", words("Lowest pressure may be worse by"), QuantityKind::Share,
+                  0.05, 0, 0.5},
+    ParameterSpec{"duty_share", words("Rated duty, of ten minutes"), QuantityKind::Share, 0.5, 0.01, 1},
+    ParameterSpec{"startsPerHour", words("Starts in an hour"), QuantityKind::Number, 120, 1, 10000},
 };
 
 /// Loss of the motor's iron, beside its terminals: what ends the swing of a motor that is cut off, which the
@@ -119,9 +123,9 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "motor current", QuantityKind::Current, false, 5e-3},
-                {probe::kSpeed, "speed", QuantityKind::AngularSpeed, false, 0.2},
-                {probe::kFlow, "air flow", QuantityKind::Number, false, 1e-7}};
+        return {{probe::kCurrent, words("motor current"), QuantityKind::Current, false, 5e-3},
+                {probe::kSpeed, words("speed"), QuantityKind::AngularSpeed, false, 0.2},
+                {probe::kFlow, words("air flow"), QuantityKind::Number, false, 1e-7}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         const GasSides sides = gasSides(at, m_inlet.node, {});
@@ -232,14 +236,14 @@ private:
 class PumpKind final : public PartKind {
 public:
     std::string_view id() const override { return "pump"; }
-    std::string_view title() const override { return "Vacuum pump"; }
+    std::string_view title() const override { return words("Vacuum pump"); }
     DrawerGroup group() const override { return DrawerGroup::Vacuum; }
     std::string_view letter() const override { return "M"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"+", {0, -3}, "motor, plus"}, {"-", {0, 3}, "motor, minus"}};
+        return {{"+", {0, -3}, words("motor, plus")}, {"-", {0, 3}, words("motor, minus")}};
     }
-    std::vector<PortSpec> ports(const Part&) const override { return {{"inlet", {-3, 0}, "vacuum"}}; }
+    std::vector<PortSpec> ports(const Part&) const override { return {{"inlet", {-3, 0}, words("vacuum")}}; }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 
     Features features(const Part& part) const override {

@@ -4,6 +4,7 @@
 #include "core/parts/contact.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 #include <optional>
@@ -13,27 +14,32 @@ namespace {
 
 constexpr auto kParameters = joined(
     std::array{
-        ParameterSpec{"coilResistance_ohm", "Coil resistance (20 °C)", QuantityKind::Resistance, 90, 1, 1e5,
+        ParameterSpec{"coilResistance_ohm", words("Coil resistance (20 °C)"), QuantityKind::Resistance, 90, 1,
+                      1e5, 0.1},
+        ParameterSpec{"coilInductance_H", words("Coil inductance"), QuantityKind::Inductance, 0.7, 1e-4, 100},
+        ParameterSpec{"strayCapacitance_F", words("Coil stray capacitance"), QuantityKind::Capacitance, 1e-9,
+                      1e-12, 1e-6},
+        ParameterSpec{"pullInVoltage_V", words("Pulls in at (20 °C)"), QuantityKind::Voltage, 7.2, 0.5, 60,
                       0.1},
-        ParameterSpec{"coilInductance_H", "Coil inductance", QuantityKind::Inductance, 0.7, 1e-4, 100},
-        ParameterSpec{"strayCapacitance_F", "Coil stray capacitance", QuantityKind::Capacitance, 1e-9, 1e-12,
-                      1e-6},
-        ParameterSpec{"pullInVoltage_V", "Pulls in at (20 °C)", QuantityKind::Voltage, 7.2, 0.5, 60, 0.1},
-        ParameterSpec{"dropOutVoltage_V", "Drops out at (20 °C)", QuantityKind::Voltage, 1.6, 0.05, 50, 0.3},
-        ParameterSpec{"operateTime_s", "Armature travel, in", QuantityKind::Time, 0.004, 1e-4, 1, 0.3},
-        ParameterSpec{"releaseTime_s", "Armature travel, out", QuantityKind::Time, 0.0015, 1e-4, 1, 0.3},
-        ParameterSpec{"bounceTime_s", "Make contact bounces for", QuantityKind::Time, 0, 0, 0.02},
-        ParameterSpec{"suppressionResistance_ohm", "Suppression resistor", QuantityKind::Resistance, 680, 1,
-                      1e5},
-        ParameterSpec{"zenerVoltage_V", "Suppression Zener", QuantityKind::Voltage, 24, 3, 400}},
+        ParameterSpec{"dropOutVoltage_V", words("Drops out at (20 °C)"), QuantityKind::Voltage, 1.6, 0.05, 50,
+                      0.3},
+        ParameterSpec{"operateTime_s", words("Armature travel, in"), QuantityKind::Time, 0.004, 1e-4, 1, 0.3},
+        ParameterSpec{"releaseTime_s", words("Armature travel, out"), QuantityKind::Time, 0.0015, 1e-4, 1,
+                      0.3},
+        ParameterSpec{"bounceTime_s", words("Make contact bounces for"), QuantityKind::Time, 0, 0, 0.02},
+        ParameterSpec{"suppressionResistance_ohm", words("Suppression resistor"), QuantityKind::Resistance,
+                      680, 1, 1e5},
+        ParameterSpec{"zenerVoltage_V", words("Suppression Zener"), QuantityKind::Voltage, 24, 3, 400}},
     contactParameters({0.005, {40, 120, 40, 20, 1, 1e5}}));
 
 const std::array kChoices{
-    ChoiceSpec{"contacts", "Contacts", {{"make", "make"}, {"changeover", "changeover"}}},
-    ChoiceSpec{
-        "suppression",
-        "Across the coil",
-        {{"none", "nothing"}, {"diode", "diode"}, {"resistor", "resistor"}, {"zener", "diode and Zener"}}},
+    ChoiceSpec{"contacts", words("Contacts"), {{"make", words("make")}, {"changeover", words("changeover")}}},
+    ChoiceSpec{"suppression",
+               words("Across the coil"),
+               {{"none", words("nothing")},
+                {"diode", words("diode")},
+                {"resistor", words("resistor")},
+                {"zener", words("diode and Zener")}}},
 };
 
 /// [V] at which the rated coil current is stated.
@@ -96,9 +102,9 @@ public:
 
     std::vector<Probe> probes() const override {
         std::vector<Probe> probes{
-            {probe::kCoilCurrent, "coil current", QuantityKind::Current, false, 1e-4},
-            {probe::kCoilVoltage, "coil voltage", QuantityKind::Voltage, false, 0.01},
-            {probe::kEnergised, "armature in", QuantityKind::Number, true, 0.5},
+            {probe::kCoilCurrent, words("coil current"), QuantityKind::Current, false, 1e-4},
+            {probe::kCoilVoltage, words("coil voltage"), QuantityKind::Voltage, false, 0.01},
+            {probe::kEnergised, words("armature in"), QuantityKind::Number, true, 0.5},
         };
         for (const std::string_view name : {"", "30-87a"}) {
             if (name.empty() || m_break) {
@@ -131,17 +137,17 @@ private:
 class RelayKind final : public PartKind {
 public:
     std::string_view id() const override { return "relay"; }
-    std::string_view title() const override { return "Relay"; }
+    std::string_view title() const override { return words("Relay"); }
     DrawerGroup group() const override { return DrawerGroup::Control; }
     std::string_view letter() const override { return "K"; }
 
     std::vector<TerminalSpec> terminals(const Part& part) const override {
-        std::vector<TerminalSpec> terminals{{"86", {-3, -3}, "coil, + side"},
-                                            {"85", {-3, 3}, "coil, − side"},
-                                            {"30", {2, -3}, "contact, common"},
-                                            {"87", {1, 3}, "make contact"}};
+        std::vector<TerminalSpec> terminals{{"86", {-3, -3}, words("coil, + side")},
+                                            {"85", {-3, 3}, words("coil, − side")},
+                                            {"30", {2, -3}, words("contact, common")},
+                                            {"87", {1, 3}, words("make contact")}};
         if (changeover(part)) {
-            terminals.push_back({"87a", {3, 3}, "break contact"});
+            terminals.push_back({"87a", {3, 3}, words("break contact")});
         }
         return terminals;
     }

@@ -1,5 +1,6 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -7,8 +8,8 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"resistance_ohm", "Resistance", QuantityKind::Resistance, 100, 1e-3, 1e9, 0.05},
-    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 0.5, 1e-3, 1e4},
+    ParameterSpec{"resistance_ohm", words("Resistance"), QuantityKind::Resistance, 100, 1e-3, 1e9, 0.05},
+    ParameterSpec{"ratedPower_W", words("Rated power"), QuantityKind::Power, 0.5, 1e-3, 1e4},
 };
 
 class ResistorLaw final : public Law {
@@ -25,7 +26,7 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-4}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-4}};
     }
 
     void probeValues(const Point& at, std::span<double> values) const override {
@@ -41,12 +42,12 @@ private:
 class ResistorKind final : public PartKind {
 public:
     std::string_view id() const override { return "resistor"; }
-    std::string_view title() const override { return "Resistor"; }
+    std::string_view title() const override { return words("Resistor"); }
     DrawerGroup group() const override { return DrawerGroup::Suppression; }
     std::string_view letter() const override { return "R"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {-2, 0}, "one end"}, {"2", {2, 0}, "other end"}};
+        return {{"1", {-2, 0}, words("one end")}, {"2", {2, 0}, words("other end")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

@@ -3,6 +3,7 @@
 #include "core/parts/on_resistance.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -12,19 +13,19 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"ratedCurrent_A", "Rated current", QuantityKind::Current, 60, 0.1, 1000},
-    ParameterSpec{"resistiveShare", "Share for a resistive load", QuantityKind::Share, 0.70, 0.01, 1},
-    ParameterSpec{"inductiveShare", "Share for a motor or coil", QuantityKind::Share, 0.20, 0.01, 1},
-    ParameterSpec{"onResistance_ohm", "On-resistance (25 °C)", QuantityKind::Resistance, 0.010, 1e-4, 10,
-                  0.2},
-    ParameterSpec{"leakage_A", "Leakage when off", QuantityKind::Current, 1e-4, 0, 0.02},
-    ParameterSpec{"breakdown_V", "Output breaks down at", QuantityKind::Voltage, 60, 20, 1200},
-    ParameterSpec{"inputOn_V", "Input on at", QuantityKind::Voltage, 3, 0.5, 60, 0.15},
-    ParameterSpec{"inputOff_V", "Input off at", QuantityKind::Voltage, 1, 0.2, 59, 0.15},
-    ParameterSpec{"inputCurrent_A", "Input current", QuantityKind::Current, 0.010, 1e-4, 0.1},
-    ParameterSpec{"thermalResistance_KperW", "Junction to surroundings", QuantityKind::ThermalResistance, 10,
-                  0.01, 200},
-    ParameterSpec{"heatCapacity_JperK", "Heat capacity", QuantityKind::HeatCapacity, 30, 1e-3, 1e5},
+    ParameterSpec{"ratedCurrent_A", words("Rated current"), QuantityKind::Current, 60, 0.1, 1000},
+    ParameterSpec{"resistiveShare", words("Share for a resistive load"), QuantityKind::Share, 0.70, 0.01, 1},
+    ParameterSpec{"inductiveShare", words("Share for a motor or coil"), QuantityKind::Share, 0.20, 0.01, 1},
+    ParameterSpec{"onResistance_ohm", words("On-resistance (25 °C)"), QuantityKind::Resistance, 0.010, 1e-4,
+                  10, 0.2},
+    ParameterSpec{"leakage_A", words("Leakage when off"), QuantityKind::Current, 1e-4, 0, 0.02},
+    ParameterSpec{"breakdown_V", words("Output breaks down at"), QuantityKind::Voltage, 60, 20, 1200},
+    ParameterSpec{"inputOn_V", words("Input on at"), QuantityKind::Voltage, 3, 0.5, 60, 0.15},
+    ParameterSpec{"inputOff_V", words("Input off at"), QuantityKind::Voltage, 1, 0.2, 59, 0.15},
+    ParameterSpec{"inputCurrent_A", words("Input current"), QuantityKind::Current, 0.010, 1e-4, 0.1},
+    ParameterSpec{"thermalResistance_KperW", words("Junction to surroundings"),
+                  QuantityKind::ThermalResistance, 10, 0.01, 200},
+    ParameterSpec{"heatCapacity_JperK", words("Heat capacity"), QuantityKind::HeatCapacity, 30, 1e-3, 1e5},
 };
 
 /// [V] by which the input takes half its current, which is nearly constant above about 1 V. Common practice.
@@ -100,13 +101,13 @@ public:
     }
     std::string happen(std::size_t, const Point&, std::span<double> memory) const override {
         memory[0] = 1 - memory[0];
-        return memory[0] > 0 ? "output conducts" : "output blocks";
+        return memory[0] > 0 ? words("output conducts") : words("output blocks");
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kContact, "output on", QuantityKind::Number, true, 0.5},
-                {probe::kContactCurrent, "output current", QuantityKind::Current, false, 1e-3},
-                {probe::kTemperature, "junction temperature", QuantityKind::Temperature, false, 0.1}};
+        return {{probe::kContact, words("output on"), QuantityKind::Number, true, 0.5},
+                {probe::kContactCurrent, words("output current"), QuantityKind::Current, false, 1e-3},
+                {probe::kTemperature, words("junction temperature"), QuantityKind::Temperature, false, 0.1}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         values[0] = conducts(at) ? 1 : 0;
@@ -169,15 +170,15 @@ private:
 class SolidStateRelayKind final : public PartKind {
 public:
     std::string_view id() const override { return "solid-state-relay"; }
-    std::string_view title() const override { return "Solid-state relay"; }
+    std::string_view title() const override { return words("Solid-state relay"); }
     DrawerGroup group() const override { return DrawerGroup::Control; }
     std::string_view letter() const override { return "K"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"A1", {-3, -2}, "control, +"},
-                {"A2", {-3, 2}, "control, −"},
-                {"1", {3, -2}, "output, +"},
-                {"2", {3, 2}, "output, −"}};
+        return {{"A1", {-3, -2}, words("control, +")},
+                {"A2", {-3, 2}, words("control, −")},
+                {"1", {3, -2}, words("output, +")},
+                {"2", {3, 2}, words("output, −")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

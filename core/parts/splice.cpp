@@ -1,5 +1,6 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 namespace pumpwright {
 namespace {
@@ -13,12 +14,12 @@ public:
 class SpliceKind final : public PartKind {
 public:
     std::string_view id() const override { return "splice"; }
-    std::string_view title() const override { return "Splice"; }
+    std::string_view title() const override { return words("Splice"); }
     DrawerGroup group() const override { return DrawerGroup::Connection; }
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {0, 0}, "where the wires meet", 6}};
+        return {{"1", {0, 0}, words("where the wires meet"), 6}};
     }
     std::span<const ParameterSpec> parameters() const override { return {}; }
     Features features(const Part&) const override {

@@ -2,6 +2,7 @@
 #include "core/parts/open_circuit_voltage.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -10,24 +11,27 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"stateOfCharge_share", "State of charge at the start", QuantityKind::Share, 1, 0, 1},
-    ParameterSpec{"capacity_C", "Capacity", QuantityKind::Charge, 216e3, 360, 3.6e6},
-    ParameterSpec{"internalResistance_ohm", "Internal resistance", QuantityKind::Resistance, 0.008, 5e-4, 10,
-                  0.2},
-    ParameterSpec{"chargeVoltage_V", "Charging voltage", QuantityKind::Voltage, 14.0, 10, 20},
-    ParameterSpec{"chargeLimit_A", "Charging current limit", QuantityKind::Current, 40, 0.1, 500},
-    ParameterSpec{"chargeResistance_ohm", "Charging lead resistance", QuantityKind::Resistance, 0.01, 1e-3,
-                  10},
-    ParameterSpec{"crankingCurrent_A", "Cranking current of the engine, at 10 V", QuantityKind::Current, 0, 0,
-                  2000},
-    ParameterSpec{"crankingTime_s", "The engine is cranked for", QuantityKind::Time, 1, 0.05, 30},
-    ParameterSpec{"vehicleLoad_A", "The vehicle's other consumption", QuantityKind::Current, 0, 0, 500},
+    ParameterSpec{"stateOfCharge_share", words("State of charge at the start"), QuantityKind::Share, 1, 0, 1},
+    ParameterSpec{"capacity_C", words("Capacity"), QuantityKind::Charge, 216e3, 360, 3.6e6},
+    ParameterSpec{"internalResistance_ohm", words("Internal resistance"), QuantityKind::Resistance, 0.008,
+                  5e-4, 10, 0.2},
+    ParameterSpec{"chargeVoltage_V", words("Charging voltage"), QuantityKind::Voltage, 14.0, 10, 20},
+    ParameterSpec{"chargeLimit_A", words("Charging current limit"), QuantityKind::Current, 40, 0.1, 500},
+    ParameterSpec{"chargeResistance_ohm", words("Charging lead resistance"), QuantityKind::Resistance, 0.01,
+                  1e-3, 10},
+    ParameterSpec{"crankingCurrent_A", words("Cranking current of the engine, at 10 V"),
+                  QuantityKind::Current, 0, 0, 2000},
+    ParameterSpec{"crankingTime_s", words("The engine is cranked for"), QuantityKind::Time, 1, 0.05, 30},
+    ParameterSpec{"vehicleLoad_A", words("The vehicle's other consumption"), QuantityKind::Current, 0, 0,
+                  500},
 };
 
 const std::array kChoices{
     ChoiceSpec{"charging",
-               "Charged by",
-               {{"none", "nothing"}, {"alternator", "alternator"}, {"converter", "traction converter"}}},
+               words("Charged by"),
+               {{"none", words("nothing")},
+                {"alternator", words("alternator")},
+                {"converter", words("traction converter")}}},
 };
 
 /// [A] over which the charging source begins to regulate and to limit.
@@ -115,9 +119,9 @@ public:
         memory[event] = 1 - memory[event];
         const bool begins = memory[event] > 0;
         if (event == 1) {
-            return begins ? "cranking begins" : "cranking ends";
+            return begins ? words("cranking begins") : words("cranking ends");
         }
-        return begins ? "charging begins" : "charging ends";
+        return begins ? words("charging begins") : words("charging ends");
     }
     double nextDue_s(double now_s, std::span<const double>) const override {
         double next_s = std::numeric_limits<double>::infinity();
@@ -129,7 +133,7 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current delivered", QuantityKind::Current, false, 1e-3}};
+        return {{probe::kCurrent, words("current delivered"), QuantityKind::Current, false, 1e-3}};
     }
     void probeValues(const Point& at, std::span<double> values) const override {
         const double emf_V = openCircuitVoltage_V(at[m_charge]).value;
@@ -181,12 +185,12 @@ private:
 class SupplyKind final : public PartKind {
 public:
     std::string_view id() const override { return "supply"; }
-    std::string_view title() const override { return "Supply"; }
+    std::string_view title() const override { return words("Supply"); }
     DrawerGroup group() const override { return DrawerGroup::Supply; }
     std::string_view letter() const override { return "G"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"30", {0, -2}, "positive pole", 4}, {"31", {0, 2}, "negative pole", 4}};
+        return {{"30", {0, -2}, words("positive pole"), 4}, {"31", {0, 2}, words("negative pole"), 4}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

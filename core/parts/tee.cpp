@@ -1,6 +1,7 @@
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
 #include "core/parts/vessel.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -8,19 +9,19 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"volume_m3", "Volume inside", QuantityKind::Volume, 5e-6, 1e-6, 1e-3},
+    ParameterSpec{"volume_m3", words("Volume inside"), QuantityKind::Volume, 5e-6, 1e-6, 1e-3},
 };
 
 class TeeKind final : public PartKind {
 public:
     std::string_view id() const override { return "tee"; }
-    std::string_view title() const override { return "Hose tee"; }
+    std::string_view title() const override { return words("Hose tee"); }
     DrawerGroup group() const override { return DrawerGroup::Vacuum; }
     std::string_view letter() const override { return "X"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override { return {}; }
     std::vector<PortSpec> ports(const Part&) const override {
-        return {{"a", {-1, 0}, "run"}, {"b", {1, 0}, "run"}, {"c", {0, 1}, "branch"}};
+        return {{"a", {-1, 0}, words("run")}, {"b", {1, 0}, words("run")}, {"c", {0, 1}, words("branch")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     Features features(const Part&) const override {

@@ -3,6 +3,7 @@
 #include "core/parts/part_kind.h"
 #include "core/parts/saturation.h"
 #include "core/parts/timer_function.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <array>
@@ -10,27 +11,27 @@
 namespace pumpwright {
 namespace {
 
-constexpr auto kParameters =
-    joined(std::array{ParameterSpec{"delay_s", "Set time", QuantityKind::Time, 5, 0.01, 36000, 0.1},
-                      ParameterSpec{"triggerOn_V", "Trigger on at", QuantityKind::Voltage, 6, 0.5, 30, 0.1},
-                      ParameterSpec{"triggerOff_V", "Trigger off at", QuantityKind::Voltage, 3, 0.1, 29, 0.1},
-                      ParameterSpec{"triggerResistance_ohm", "Trigger input resistance",
-                                    QuantityKind::Resistance, 10e3, 100, 1e7},
-                      ParameterSpec{"ownCurrent_A", "Own current", QuantityKind::Current, 0.02, 1e-4, 1},
-                      ParameterSpec{"minimumSupply_V", "Works down to", QuantityKind::Voltage, 8, 1, 30},
-                      ParameterSpec{"operateTime_s", "Inner relay's operate time", QuantityKind::Time, 0.005,
-                                    1e-4, 0.1}},
-           contactParameters({0.01, {5, 10, 5, 2, 0.1, 1e5}}));
+constexpr auto kParameters = joined(
+    std::array{ParameterSpec{"delay_s", words("Set time"), QuantityKind::Time, 5, 0.01, 36000, 0.1},
+               ParameterSpec{"triggerOn_V", words("Trigger on at"), QuantityKind::Voltage, 6, 0.5, 30, 0.1},
+               ParameterSpec{"triggerOff_V", words("Trigger off at"), QuantityKind::Voltage, 3, 0.1, 29, 0.1},
+               ParameterSpec{"triggerResistance_ohm", words("Trigger input resistance"),
+                             QuantityKind::Resistance, 10e3, 100, 1e7},
+               ParameterSpec{"ownCurrent_A", words("Own current"), QuantityKind::Current, 0.02, 1e-4, 1},
+               ParameterSpec{"minimumSupply_V", words("Works down to"), QuantityKind::Voltage, 8, 1, 30},
+               ParameterSpec{"operateTime_s", words("Inner relay's operate time"), QuantityKind::Time, 0.005,
+                             1e-4, 0.1}},
+    contactParameters({0.01, {5, 10, 5, 2, 0.1, 1e5}}));
 
 const std::array kChoices{
     ChoiceSpec{"function",
-               "Function (IEC 61812-1)",
-               {{"delay-on-release", "delay on release"},
-                {"single-shot", "single shot"},
-                {"delay-on-make", "delay on make"}}},
+               words("Function (IEC 61812-1)"),
+               {{"delay-on-release", words("delay on release")},
+                {"single-shot", words("single shot")},
+                {"delay-on-make", words("delay on make")}}},
     ChoiceSpec{"retriggerable",
-               "New trigger during the delay",
-               {{"yes", "starts the time anew"}, {"no", "is ignored"}}},
+               words("New trigger during the delay"),
+               {{"yes", words("starts the time anew")}, {"no", words("is ignored")}}},
 };
 
 /// [V] below which the timer's own current fades away.
@@ -81,8 +82,8 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        std::vector<Probe> probes{{probe::kEnergised, "output on", QuantityKind::Number, true, 0.5},
-                                  {probe::kRemaining, "delay left", QuantityKind::Time, false, 0.01}};
+        std::vector<Probe> probes{{probe::kEnergised, words("output on"), QuantityKind::Number, true, 0.5},
+                                  {probe::kRemaining, words("delay left"), QuantityKind::Time, false, 0.01}};
         const auto contact = contactProbes();
         probes.insert(probes.end(), contact.begin(), contact.end());
         return probes;
@@ -111,16 +112,16 @@ private:
 class TimerKind final : public PartKind {
 public:
     std::string_view id() const override { return "timer"; }
-    std::string_view title() const override { return "Timer"; }
+    std::string_view title() const override { return words("Timer"); }
     DrawerGroup group() const override { return DrawerGroup::Control; }
     std::string_view letter() const override { return "K"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"15", {-3, -3}, "own supply, +"},
-                {"31", {-3, 3}, "own supply, −"},
-                {"S", {-5, 0}, "trigger, + starts"},
-                {"30", {2, -3}, "contact"},
-                {"87", {2, 3}, "make contact"}};
+        return {{"15", {-3, -3}, words("own supply, +")},
+                {"31", {-3, 3}, words("own supply, −")},
+                {"S", {-5, 0}, words("trigger, + starts")},
+                {"30", {2, -3}, words("contact")},
+                {"87", {2, 3}, words("make contact")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
     std::span<const ChoiceSpec> choices() const override { return kChoices; }

@@ -1,5 +1,7 @@
 #include "core/parts/timer_function.h"
 
+#include "core/units/text.h"
+
 #include <algorithm>
 #include <array>
 #include <limits>
@@ -91,7 +93,7 @@ std::string TimerLogic::happen(std::size_t event, double time_s, std::span<doubl
     case ContactMoves:
         memory[kContact] = 1 - memory[kContact];
         memory[kContactDue] = kNever;
-        return memory[kContact] > 0 ? "contacts close" : "contacts open";
+        return memory[kContact] > 0 ? words("contacts close") : words("contacts open");
     case kEvents:
         break;
     }

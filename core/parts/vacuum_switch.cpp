@@ -2,6 +2,7 @@
 #include "core/parts/gas.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -11,11 +12,11 @@ namespace {
 constexpr ContactStandard kStandardContact{0.01, {5, 10, 5, 3, 0.001, 1e5}};
 
 constexpr std::array kOwnParameters{
-    ParameterSpec{"setPoint_Pa", "Closes when vacuum falls to", QuantityKind::GaugeVacuum, 50000, 500, 1e5,
-                  0.08},
-    ParameterSpec{"differential_Pa", "Opens this much above", QuantityKind::PressureDifference, 5000, 10, 9e4,
-                  0.3},
-    ParameterSpec{"deadVolume_m3", "Volume inside", QuantityKind::Volume, 2e-6, 1e-7, 1e-3},
+    ParameterSpec{"setPoint_Pa", words("Closes when vacuum falls to"), QuantityKind::GaugeVacuum, 50000, 500,
+                  1e5, 0.08},
+    ParameterSpec{"differential_Pa", words("Opens this much above"), QuantityKind::PressureDifference, 5000,
+                  10, 9e4, 0.3},
+    ParameterSpec{"deadVolume_m3", words("Volume inside"), QuantityKind::Volume, 2e-6, 1e-7, 1e-3},
 };
 constexpr auto kParameters = joined(kOwnParameters, contactParameters(kStandardContact));
 
@@ -47,7 +48,7 @@ public:
     std::string happen(std::size_t, const Point& at, std::span<double> memory) const override {
         const bool nowClosed = !closed(at);
         memory[0] = nowClosed ? 1 : 0;
-        return nowClosed ? "vacuum switch closes" : "vacuum switch opens";
+        return nowClosed ? words("vacuum switch closes") : words("vacuum switch opens");
     }
 
     std::vector<Probe> probes() const override { return contactProbes(); }
@@ -71,14 +72,14 @@ private:
 class VacuumSwitchKind final : public PartKind {
 public:
     std::string_view id() const override { return "vacuum-switch"; }
-    std::string_view title() const override { return "Vacuum switch"; }
+    std::string_view title() const override { return words("Vacuum switch"); }
     DrawerGroup group() const override { return DrawerGroup::Sensing; }
     std::string_view letter() const override { return "B"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"1", {-2, 0}, "contact"}, {"2", {2, 0}, "contact"}};
+        return {{"1", {-2, 0}, words("contact")}, {"2", {2, 0}, words("contact")}};
     }
-    std::vector<PortSpec> ports(const Part&) const override { return {{"vacuum", {0, 2}, "vacuum"}}; }
+    std::vector<PortSpec> ports(const Part&) const override { return {{"vacuum", {0, 2}, words("vacuum")}}; }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 
     Features features(const Part& part) const override {

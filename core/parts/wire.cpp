@@ -1,5 +1,6 @@
 #include "core/parts/conductor.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,8 +50,8 @@ public:
     }
 
     std::vector<Probe> probes() const override {
-        return {{probe::kCurrent, "current", QuantityKind::Current, false, 1e-3},
-                {probe::kTemperature, "conductor temperature", QuantityKind::Temperature, false, 0.1}};
+        return {{probe::kCurrent, words("current"), QuantityKind::Current, false, 1e-3},
+                {probe::kTemperature, words("conductor temperature"), QuantityKind::Temperature, false, 0.1}};
     }
 
     void probeValues(const Point& at, std::span<double> values) const override {

@@ -1,6 +1,7 @@
 #include "core/parts/junction_law.h"
 #include "core/parts/kinds.h"
 #include "core/parts/part_kind.h"
+#include "core/units/text.h"
 
 #include <array>
 
@@ -8,10 +9,10 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kParameters{
-    ParameterSpec{"zenerVoltage_V", "Zener voltage", QuantityKind::Voltage, 24, 2.4, 400, 0.05},
-    ParameterSpec{"ratedPower_W", "Rated power", QuantityKind::Power, 5, 0.1, 5000},
-    ParameterSpec{"zenerResistance_ohm", "Resistance while it holds", QuantityKind::Resistance, 2, 1e-3,
-                  1000},
+    ParameterSpec{"zenerVoltage_V", words("Zener voltage"), QuantityKind::Voltage, 24, 2.4, 400, 0.05},
+    ParameterSpec{"ratedPower_W", words("Rated power"), QuantityKind::Power, 5, 0.1, 5000},
+    ParameterSpec{"zenerResistance_ohm", words("Resistance while it holds"), QuantityKind::Resistance, 2,
+                  1e-3, 1000},
 };
 
 /// [V] highest supply voltage in service: ISO 16750-2, value from memory. Below it a Zener diode across the
@@ -21,12 +22,12 @@ constexpr double kHighestSupply_V = 16;
 class ZenerKind final : public PartKind {
 public:
     std::string_view id() const override { return "zener"; }
-    std::string_view title() const override { return "Zener diode"; }
+    std::string_view title() const override { return words("Zener diode"); }
     DrawerGroup group() const override { return DrawerGroup::Suppression; }
     std::string_view letter() const override { return "R"; }
 
     std::vector<TerminalSpec> terminals(const Part&) const override {
-        return {{"A", {-2, 0}, "anode"}, {"K", {2, 0}, "cathode"}};
+        return {{"A", {-2, 0}, words("anode")}, {"K", {2, 0}, words("cathode")}};
     }
     std::span<const ParameterSpec> parameters() const override { return kParameters; }
 

@@ -18,7 +18,7 @@ std::string alsoText(const Circuit& circuit, const BreakdownOutcome& outcome) {
     std::vector<std::string> also;
     const auto add = [&](const auto& ids, std::string_view what) {
         if (!ids.empty()) {
-            also.push_back(fmt::format("{} {}", listOf(namesOf(circuit, ids)), what));
+            also.push_back(fmt::format("{} {}", listOf(namesOf(circuit, ids)).english(), what));
         }
     };
     add(outcome.openedFuses, outcome.fuseSavedWires() ? "opens in time, no wire is harmed" : "opens");

@@ -156,7 +156,7 @@ std::string findingName(const Circuit& circuit, const Finding& finding) {
 }
 
 std::string findingText(const Finding& finding) {
-    return fmt::format("{}: {}{}", signalWordName(finding.word), finding.what,
+    return fmt::format("{}: {}{}", signalWordName(finding.word), finding.what.english(),
                        finding.waiver ? " Accepted: " + finding.waiver->reason : "");
 }
 

@@ -21,7 +21,7 @@ std::string stateText(const Finding& finding) {
 }
 
 std::string remedyText(const Finding& finding) {
-    return finding.remedies.empty() ? kNothing : finding.remedies.front().text;
+    return finding.remedies.empty() ? kNothing : finding.remedies.front().text.english();
 }
 
 } // namespace
@@ -35,7 +35,7 @@ SheetTable findingTable(const Circuit& circuit, const std::vector<Finding>& find
         for (const Finding& finding : findings) {
             if (finding.waiver.has_value() == waived) {
                 table.rows.push_back({std::string(signalWordName(finding.word)),
-                                      subjectsText(circuit, finding), finding.what, finding.source,
+                                      subjectsText(circuit, finding), finding.what.english(), finding.source,
                                       remedyText(finding), stateText(finding)});
             }
         }

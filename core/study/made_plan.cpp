@@ -2,6 +2,7 @@
 
 #include "core/study/brake_force.h"
 #include "core/study/speed_trace.h"
+#include "core/units/text.h"
 
 #include <fmt/format.h>
 
@@ -14,10 +15,10 @@ namespace pumpwright {
 namespace {
 
 constexpr std::array kSorts{
-    DriveSort{"city", "City", 1200, {15, 60}, {2, 8}, {0.8, 3}, {0, 0}},
-    DriveSort{"highway", "Highway", 1800, {45, 240}, {1, 4}, {0.5, 3.5}, {0, 0}},
-    DriveSort{"mountain-descent", "Mountain descent", 900, {6, 25}, {2, 6}, {1, 3}, {600, 2000}},
-    DriveSort{"car-park", "Car park", 300, {3, 15}, {0.5, 2.5}, {0.5, 1.5}, {0, 0}},
+    DriveSort{"city", words("City"), 1200, {15, 60}, {2, 8}, {0.8, 3}, {0, 0}},
+    DriveSort{"highway", words("Highway"), 1800, {45, 240}, {1, 4}, {0.5, 3.5}, {0, 0}},
+    DriveSort{"mountain-descent", words("Mountain descent"), 900, {6, 25}, {2, 6}, {1, 3}, {600, 2000}},
+    DriveSort{"car-park", words("Car park"), 300, {3, 15}, {0.5, 2.5}, {0.5, 1.5}, {0, 0}},
 };
 
 constexpr double kRise_s = 0.25;

@@ -3,6 +3,7 @@
 #include "core/checks/contact_chatter.h"
 #include "core/checks/finding.h"
 #include "core/checks/press_assist.h"
+#include "core/units/text.h"
 
 #include <fmt/format.h>
 
@@ -33,33 +34,34 @@ Value open(const Circuit&) {
 }
 
 constexpr std::array kMeasures{
-    Measure{"chatter", "Contacts chatter", Better::Less, Sort::YesNo, QuantityKind::Number,
+    Measure{"chatter", words("Contacts chatter"), Better::Less, Sort::YesNo, QuantityKind::Number,
             [](const DriveOutcome& one) { return Value(one.numbers.chatters ? 1 : 0); }, none},
-    Measure{"closings", "Closings in 2 s, most", Better::Neither, Sort::Count, QuantityKind::Number,
+    Measure{"closings", words("Closings in 2 s, most"), Better::Neither, Sort::Count, QuantityKind::Number,
             [](const DriveOutcome& one) { return Value(one.numbers.mostClosings); }, open},
-    Measure{"lacking-presses", "Presses without full assist", Better::Less, Sort::Count, QuantityKind::Number,
-            [](const DriveOutcome& one) { return Value(one.numbers.lackingPresses); }, none},
-    Measure{"least-assist", "Assist of the worst press, of what it asks for", Better::More, Sort::Quantity,
-            QuantityKind::Share,
+    Measure{"lacking-presses", words("Presses without full assist"), Better::Less, Sort::Count,
+            QuantityKind::Number, [](const DriveOutcome& one) { return Value(one.numbers.lackingPresses); },
+            none},
+    Measure{"least-assist", words("Assist of the worst press, of what it asks for"), Better::More,
+            Sort::Quantity, QuantityKind::Share,
             [](const DriveOutcome& one) { return withPress(one, one.numbers.leastAssistShare); },
             [](const Circuit&) { return Value(kFullAssistShare); }},
-    Measure{"lowest-vacuum", "Lowest vacuum in a press", Better::More, Sort::Quantity,
+    Measure{"lowest-vacuum", words("Lowest vacuum in a press"), Better::More, Sort::Quantity,
             QuantityKind::GaugeVacuum, [](const DriveOutcome& one) { return one.numbers.lowestVacuum_Pa; },
             open},
-    Measure{"reserve", "Reserve, presses", Better::More, Sort::Count, QuantityKind::Number,
+    Measure{"reserve", words("Reserve, presses"), Better::More, Sort::Count, QuantityKind::Number,
             [](const DriveOutcome& one) { return Value(one.reservePresses); },
             [](const Circuit& circuit) { return Value(circuit.limits.reservePresses); }},
-    Measure{"pump-starts", "Pump starts", Better::Less, Sort::Count, QuantityKind::Number,
+    Measure{"pump-starts", words("Pump starts"), Better::Less, Sort::Count, QuantityKind::Number,
             [](const DriveOutcome& one) { return Value(one.numbers.pumpStarts); }, open},
-    Measure{"pump-runs", "Pump runs for", Better::Less, Sort::Quantity, QuantityKind::Time,
+    Measure{"pump-runs", words("Pump runs for"), Better::Less, Sort::Quantity, QuantityKind::Time,
             [](const DriveOutcome& one) { return Value(one.numbers.pumpRunning_s); }, open},
-    Measure{"dangers", "Findings: DANGER", Better::Less, Sort::Count, QuantityKind::Number,
+    Measure{"dangers", words("Findings: DANGER"), Better::Less, Sort::Count, QuantityKind::Number,
             openFindings<SignalWord::Danger>, none},
-    Measure{"warnings", "WARNING", Better::Less, Sort::Count, QuantityKind::Number,
+    Measure{"warnings", words("WARNING"), Better::Less, Sort::Count, QuantityKind::Number,
             openFindings<SignalWord::Warning>, none},
-    Measure{"cautions", "CAUTION", Better::Less, Sort::Count, QuantityKind::Number,
+    Measure{"cautions", words("CAUTION"), Better::Less, Sort::Count, QuantityKind::Number,
             openFindings<SignalWord::Caution>, none},
-    Measure{"notices", "NOTICE", Better::Less, Sort::Count, QuantityKind::Number,
+    Measure{"notices", words("NOTICE"), Better::Less, Sort::Count, QuantityKind::Number,
             openFindings<SignalWord::Notice>, none},
 };
 

@@ -24,7 +24,7 @@ void addTrace(ChartLane& lane, const QString& name, TraceRole role, const Channe
 QString partName(const Part& part) {
     const PartKind* kind = findPartKind(part.kind);
     const QString label = !part.label.empty() ? shown(part.label)
-                          : kind              ? shown(kind->title()).toLower()
+                          : kind              ? translatedWords(kind->title()).toLower()
                                               : QString();
     return QStringLiteral("%1 %2").arg(shown(part.reference), label).trimmed();
 }

@@ -25,7 +25,7 @@ void EventModel::setEvents(const Circuit& circuit, const std::vector<DriveEvent>
     std::vector<Row> rows;
     for (const DriveEvent& event : events) {
         rows.push_back({event.time_s, shown(formatQuantity(event.time_s, QuantityKind::Time)),
-                        referenceOf(circuit, event), shown(event.what)});
+                        referenceOf(circuit, event), translatedWords(event.what)});
     }
     if (rows != m_rows) {
         beginResetModel();

@@ -42,10 +42,6 @@ QString subjectText(const Circuit& circuit, const SelectedObjects& objects) {
     return references.join(QStringLiteral(", "));
 }
 
-std::string named(const QString& pattern, const Circuit& circuit, const SelectedObjects& objects) {
-    return pattern.arg(subjectText(circuit, objects)).toStdString();
-}
-
 using PointMap = std::function<GridPoint(GridPoint)>;
 using TurnMap = std::function<void(Part&)>;
 
@@ -137,7 +133,7 @@ public:
         addition.objects.hoses.insert(id);
     }
     Addition named(const QString& pattern) {
-        addition.edit.name = pumpwright::named(pattern, m_circuit, addition.objects);
+        addition.edit.name = editName(pattern, m_circuit, addition.objects);
         return std::move(addition);
     }
 
@@ -157,8 +153,12 @@ Line rejoined(Line line, const std::map<PartId, PartId>& newIds, GridPoint by) {
 
 } // namespace
 
+std::string editName(const QString& pattern, const Circuit& circuit, const SelectedObjects& objects) {
+    return pattern.arg(subjectText(circuit, objects)).toStdString();
+}
+
 Edit movement(const Circuit& circuit, const SelectedObjects& objects, GridPoint by) {
-    return {named(EditNames::tr("Move %1"), circuit, objects),
+    return {editName(EditNames::tr("Move %1"), circuit, objects),
             mapped(
                 circuit, objects, [by](GridPoint at) { return at + by; }, [](Part&) {})};
 }
@@ -169,7 +169,7 @@ Edit rotation(const Circuit& circuit, const SelectedObjects& objects) {
         const GridPoint from = at - middle;
         return middle + GridPoint{-from.y, from.x};
     };
-    return {named(EditNames::tr("Rotate %1"), circuit, objects),
+    return {editName(EditNames::tr("Rotate %1"), circuit, objects),
             mapped(circuit, objects, turnPoint,
                    [](Part& part) { part.quarterTurns = (part.quarterTurns + 1) % 4; })};
 }
@@ -177,7 +177,7 @@ Edit rotation(const Circuit& circuit, const SelectedObjects& objects) {
 Edit mirroring(const Circuit& circuit, const SelectedObjects& objects) {
     const GridPoint middle = middleOf(circuit, objects.parts);
     const auto mirrorPoint = [middle](GridPoint at) { return GridPoint{2 * middle.x - at.x, at.y}; };
-    return {named(EditNames::tr("Mirror %1"), circuit, objects),
+    return {editName(EditNames::tr("Mirror %1"), circuit, objects),
             mapped(circuit, objects, mirrorPoint, [](Part& part) {
                 part.quarterTurns = (4 - part.quarterTurns) % 4;
                 part.mirrored = !part.mirrored;
@@ -190,7 +190,7 @@ Edit removal(const Circuit& circuit, const SelectedObjects& objects) {
             return *healing;
         }
     }
-    Edit edit{named(EditNames::tr("Delete %1"), circuit, objects), {}};
+    Edit edit{editName(EditNames::tr("Delete %1"), circuit, objects), {}};
     Circuit left = circuit;
     const auto add = [&](const Edit& next) {
         applyEdit(left, next);
@@ -258,13 +258,13 @@ Addition joining(const Circuit& circuit, Hose hose) {
 Edit shaping(const Circuit& circuit, const WireId& id, std::vector<GridPoint> bends) {
     Wire wire = circuit.wires.at(id);
     wire.bends = std::move(bends);
-    return {named(EditNames::tr("Lay %1"), circuit, {{}, {id}, {}}), {putWire(id, std::move(wire))}};
+    return {editName(EditNames::tr("Lay %1"), circuit, {{}, {id}, {}}), {putWire(id, std::move(wire))}};
 }
 
 Edit shaping(const Circuit& circuit, const HoseId& id, std::vector<GridPoint> bends) {
     Hose hose = circuit.hoses.at(id);
     hose.bends = std::move(bends);
-    return {named(EditNames::tr("Lay %1"), circuit, {{}, {}, {id}}), {putHose(id, std::move(hose))}};
+    return {editName(EditNames::tr("Lay %1"), circuit, {{}, {}, {id}}), {putHose(id, std::move(hose))}};
 }
 
 SelectedObjects allObjects(const Circuit& circuit) {
@@ -279,6 +279,13 @@ SelectedObjects allObjects(const Circuit& circuit) {
         all.hoses.insert(id);
     }
     return all;
+}
+
+SelectedObjects existing(const Circuit& circuit, SelectedObjects objects) {
+    std::erase_if(objects.parts, [&](const PartId& id) { return !circuit.parts.contains(id); });
+    std::erase_if(objects.wires, [&](const WireId& id) { return !circuit.wires.contains(id); });
+    std::erase_if(objects.hoses, [&](const HoseId& id) { return !circuit.hoses.contains(id); });
+    return objects;
 }
 
 } // namespace pumpwright

@@ -3,11 +3,16 @@
 #include "app/desktop/document/selection.h"
 #include "core/circuit/circuit.h"
 
+#include <QString>
+
 #include <vector>
 
 namespace pumpwright {
 
 // What the canvas's gestures and commands do to a circuit, as edits with the names that undo shows.
+
+/// The pattern with "K1", "K1, F2" or "5 objects" for %1.
+std::string editName(const QString& pattern, const Circuit& circuit, const SelectedObjects& objects);
 
 Edit movement(const Circuit& circuit, const SelectedObjects& objects, GridPoint by);
 
@@ -42,5 +47,7 @@ Edit shaping(const Circuit& circuit, const HoseId& id, std::vector<GridPoint> be
 
 /// Everything there is.
 SelectedObjects allObjects(const Circuit& circuit);
+/// Without those that the circuit does not have.
+SelectedObjects existing(const Circuit& circuit, SelectedObjects objects);
 
 } // namespace pumpwright

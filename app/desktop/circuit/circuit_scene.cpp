@@ -1,5 +1,6 @@
 #include "app/desktop/circuit/circuit_scene.h"
 
+#include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/hand_operation.h"
 #include "app/desktop/shown_text.h"
@@ -37,17 +38,6 @@ void noteWorst(std::map<Id, SignalWord>& marks, const std::vector<Id>& ids, Sign
 }
 
 template <class Id>
-std::optional<SignalWord> markOf(const std::map<Id, SignalWord>& marks, const Id& id) {
-    const auto found = marks.find(id);
-    return found == marks.end() ? std::nullopt : std::optional(found->second);
-}
-
-template <class Id, class Object>
-void keepExisting(std::set<Id>& ids, const std::map<Id, Object>& objects) {
-    std::erase_if(ids, [&](const Id& id) { return !objects.contains(id); });
-}
-
-template <class Id>
 bool lineIsInside(const std::map<Id, LinePicture>& lines, const Id& id, const QRectF& area) {
     return area.contains(lines.at(id).path.boundingRect());
 }
@@ -60,6 +50,9 @@ CircuitScene::CircuitScene(Document& document, Selection& selection, Analysis& a
     addItem(m_overlayItem.get());
     connect(&m_document, &Document::changed, this, [this] {
         m_preview.reset();
+        // Its channels are to be looked up for other parts.
+        m_reader.reset();
+        m_drive.reset();
         readLiveState();
         readFindings();
         layOut();
@@ -93,6 +86,7 @@ void CircuitScene::setHandOperation(HandOperation& operation) {
 
 void CircuitScene::setColours(const Palette& palette) {
     m_drawing = CircuitDrawing(palette);
+    m_shown.forgetPixmaps();
     update();
 }
 
@@ -125,12 +119,8 @@ void CircuitScene::setHovered(const SelectedObjects& objects) {
 }
 
 void CircuitScene::dropVanishedSelection() {
-    SelectedObjects kept = m_selection.objects();
-    keepExisting(kept.parts, m_document.circuit().parts);
-    keepExisting(kept.wires, m_document.circuit().wires);
-    keepExisting(kept.hoses, m_document.circuit().hoses);
     m_hovered = {};
-    m_selection.select(kept);
+    m_selection.select(existing(m_document.circuit(), m_selection.objects()));
 }
 
 void CircuitScene::readLiveState() {
@@ -139,93 +129,41 @@ void CircuitScene::readLiveState() {
         m_live = recent ? liveStateNow(m_document.circuit(), *recent) : restState(m_document.circuit());
         return;
     }
-    const std::shared_ptr<const DriveResult> drive = m_analysis.drive();
-    m_live = drive
-                 ? liveState(m_document.circuit(), drive->recording, m_analysis.cursor_s(), m_analysis.pace())
-                 : restState(m_document.circuit());
+    if (m_drive != m_analysis.drive()) {
+        m_drive = m_analysis.drive();
+        m_reader = m_drive ? std::make_unique<LiveReader>(m_document.circuit(), m_drive->recording) : nullptr;
+    }
+    m_live =
+        m_reader ? m_reader->at(m_analysis.cursor_s(), m_analysis.pace()) : restState(m_document.circuit());
 }
 
 void CircuitScene::readFindings() {
-    m_partMarks.clear();
-    m_wireMarks.clear();
-    m_hoseMarks.clear();
+    m_marks = {};
     for (const Finding& finding : m_analysis.findings()) {
         if (finding.word != SignalWord::Notice && !finding.waiver) {
-            noteWorst(m_partMarks, finding.parts, finding.word);
-            noteWorst(m_wireMarks, finding.wires, finding.word);
-            noteWorst(m_hoseMarks, finding.hoses, finding.word);
+            noteWorst(m_marks.parts, finding.parts, finding.word);
+            noteWorst(m_marks.wires, finding.wires, finding.word);
+            noteWorst(m_marks.hoses, finding.hoses, finding.word);
         }
     }
 }
 
 void CircuitScene::layOut() {
     m_layout = layoutOf(circuit(), std::move(m_layout));
+    m_shown.setObjects(m_layout, circuit());
     syncAll();
+    update();
     Q_EMIT layoutChanged();
 }
 
 void CircuitScene::syncAll() {
-    syncParts();
-    syncLines();
-}
-
-Emphasis CircuitScene::emphasisOf(bool selected, bool hovered) const {
-    if (selected) {
-        return Emphasis::Selected;
-    }
-    return hovered ? Emphasis::Hovered : Emphasis::None;
-}
-
-void CircuitScene::syncParts() {
-    std::erase_if(m_partItems, [&](const auto& entry) { return !m_layout.parts.contains(entry.first); });
-    const SelectedObjects& selected = m_selection.objects();
-    for (const auto& [id, picture] : m_layout.parts) {
-        std::unique_ptr<PartItem>& item = m_partItems[id];
-        if (!item) {
-            item = std::make_unique<PartItem>(m_drawing);
-            addItem(item.get());
-        }
-        const auto live = m_live.parts.find(id);
-        item->sync(picture, {live == m_live.parts.end() ? PartLive{} : live->second,
-                             emphasisOf(selected.parts.contains(id), m_hovered.parts.contains(id)),
-                             markOf(m_partMarks, id), m_layout.linesAt(picture)});
+    for (const QRectF& area : m_shown.sync({m_live, m_marks, m_selection.objects(), m_hovered})) {
+        update(area);
     }
 }
 
-template <class Id, class Line, class Mark>
-void CircuitScene::syncLinesOf(const std::map<Id, Line>& lines, const std::map<Id, LinePicture>& pictures,
-                               std::map<Id, std::unique_ptr<LineItem>>& items, const std::set<Id>& selected,
-                               const std::set<Id>& hovered, const Mark& lookOf) {
-    std::erase_if(items, [&](const auto& entry) { return !pictures.contains(entry.first); });
-    for (const auto& [id, picture] : pictures) {
-        const auto line = lines.find(id);
-        if (line == lines.end()) {
-            continue; // just deleted: the layout follows once the document has told the scene
-        }
-        std::unique_ptr<LineItem>& item = items[id];
-        if (!item) {
-            item = std::make_unique<LineItem>(m_drawing);
-            addItem(item.get());
-            addItem(&item->texts());
-        }
-        LineLook look = lookOf(id);
-        look.emphasis = emphasisOf(selected.contains(id), hovered.contains(id));
-        item->sync(picture, line->second, look);
-    }
-}
-
-void CircuitScene::syncLines() {
-    const SelectedObjects& selected = m_selection.objects();
-    syncLinesOf(circuit().wires, m_layout.wires, m_wireItems, selected.wires, m_hovered.wires,
-                [this](const WireId& id) {
-                    const auto live = m_live.wires.find(id);
-                    return LineLook{live == m_live.wires.end() ? WireLive{} : live->second, Emphasis::None,
-                                    markOf(m_wireMarks, id)};
-                });
-    syncLinesOf(circuit().hoses, m_layout.hoses, m_hoseItems, selected.hoses, m_hovered.hoses,
-                [this](const HoseId& id) {
-                    return LineLook{{}, Emphasis::None, markOf(m_hoseMarks, id)};
-                });
+void CircuitScene::drawBackground(QPainter* painter, const QRectF& area) {
+    m_shown.paint(*painter, m_drawing, area);
 }
 
 std::optional<CircuitScene::Caught> CircuitScene::connectionAt(const QPointF& at, double reach) const {

@@ -1,9 +1,8 @@
 #pragma once
 
 #include "app/desktop/circuit/drawing.h"
-#include "app/desktop/circuit/line_item.h"
 #include "app/desktop/circuit/overlay_item.h"
-#include "app/desktop/circuit/part_item.h"
+#include "app/desktop/circuit/shown_circuit.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/document/selection.h"
 
@@ -34,6 +33,7 @@ public:
     /// What is shown: the document's circuit or a preview.
     const Circuit& circuit() const;
     const CircuitLayout& layout() const { return m_layout; }
+    const LiveState& live() const { return m_live; }
 
     /// Shows the circuit as it would be after the edit, until endPreview() or the document changes.
     void preview(const Edit& edit);
@@ -55,20 +55,15 @@ public:
 Q_SIGNALS:
     void layoutChanged();
 
+protected:
+    void drawBackground(QPainter* painter, const QRectF& area) override;
+
 private:
     void layOut();
     void syncAll();
     void dropVanishedSelection();
     void readLiveState();
     void readFindings();
-    void syncParts();
-    void syncLines();
-    Emphasis emphasisOf(bool selected, bool hovered) const;
-    template <class Id, class Line, class Mark>
-    void syncLinesOf(const std::map<Id, Line>& lines, const std::map<Id, LinePicture>& pictures,
-                     std::map<Id, std::unique_ptr<LineItem>>& items, const std::set<Id>& selected,
-                     const std::set<Id>& hovered, const Mark& lookOf);
-
     Document& m_document;
     Selection& m_selection;
     Analysis& m_analysis;
@@ -77,13 +72,11 @@ private:
     CircuitLayout m_layout;
     std::optional<Circuit> m_preview;
     SelectedObjects m_hovered;
+    std::shared_ptr<const DriveResult> m_drive; ///< that m_reader reads
+    std::unique_ptr<LiveReader> m_reader;
     LiveState m_live;
-    std::map<PartId, SignalWord> m_partMarks;
-    std::map<WireId, SignalWord> m_wireMarks;
-    std::map<HoseId, SignalWord> m_hoseMarks;
-    std::map<PartId, std::unique_ptr<PartItem>> m_partItems;
-    std::map<WireId, std::unique_ptr<LineItem>> m_wireItems;
-    std::map<HoseId, std::unique_ptr<LineItem>> m_hoseItems;
+    Marks m_marks;
+    ShownCircuit m_shown;
     std::unique_ptr<OverlayItem> m_overlayItem;
 };
 

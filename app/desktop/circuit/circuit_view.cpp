@@ -1,5 +1,7 @@
 #include "app/desktop/circuit/circuit_view.h"
 
+#include "app/desktop/circuit/accessible_circuit.h"
+#include "app/desktop/circuit/arranging.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 #include "app/desktop/circuit/clipboard.h"
@@ -26,7 +28,7 @@ CircuitView::CircuitView(Document& document, Selection& selection, Analysis& ana
     setFrameShape(QFrame::NoFrame);
     setTransformationAnchor(QGraphicsView::NoAnchor);
     setResizeAnchor(QGraphicsView::NoAnchor);
-    setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
+    setViewportUpdateMode(QGraphicsView::SmartViewportUpdate);
     setAccessibleName(tr("Circuit"));
     setAccessibleDescription(
         tr("The drawing of the circuit. Ctrl with the arrow keys goes from part to part."));
@@ -42,9 +44,11 @@ CircuitView::CircuitView(Document& document, Selection& selection, Analysis& ana
     d->useWindowColours();
     d->switchTo(nullptr);
     d->updateEmptyState();
+    d->m_accessible = QAccessible::registerAccessibleInterface(new AccessibleCircuit(*this, *d, analysis));
 }
 
 CircuitView::~CircuitView() {
+    QAccessible::deleteAccessibleInterface(d->m_accessible);
     setScene(nullptr);
 }
 
@@ -132,15 +136,20 @@ void CircuitView::fit() {
 }
 
 void CircuitView::rotateSelection() {
-    if (!d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_R, Qt::NoModifier)) {
         d->m_document.apply(rotation(d->m_document.circuit(), d->m_selection.objects()));
     }
 }
 
 void CircuitView::mirrorSelection() {
-    if (!d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
+    if (activity() != CanvasActivity::Place || !d->tool().keyPress(Qt::Key_M, Qt::NoModifier)) {
         d->m_document.apply(mirroring(d->m_document.circuit(), d->m_selection.objects()));
     }
+}
+
+void CircuitView::arrangeSelection(Arrangement how) {
+    cancel();
+    d->m_document.apply(arranging(d->m_document.circuit(), d->m_selection.objects(), how));
 }
 
 void CircuitView::deleteSelection() {

@@ -14,6 +14,7 @@ class CircuitScene;
 class Document;
 class EmptyState;
 class HandOperation;
+enum class Arrangement;
 class Selection;
 class Tool;
 
@@ -62,6 +63,7 @@ public Q_SLOTS:
 
     void rotateSelection(); ///< a quarter turn clockwise
     void mirrorSelection();
+    void arrangeSelection(pumpwright::Arrangement how);
     void deleteSelection();
     void cutSelection();
     void copySelection();
@@ -97,6 +99,10 @@ protected:
     void leaveEvent(QEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void drawBackground(QPainter* painter, const QRectF& rect) override;
     void drawForeground(QPainter* painter, const QRectF& rect) override;
 

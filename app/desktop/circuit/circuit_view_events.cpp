@@ -1,3 +1,4 @@
+#include "app/desktop/circuit/arrange_actions.h"
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_view_p.h"
 
@@ -5,6 +6,7 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QPainter>
+#include <QPaintEvent>
 #include <QPointingDevice>
 
 #include <algorithm>
@@ -14,6 +16,7 @@ namespace pumpwright {
 namespace {
 
 constexpr double kNotchZoom = 1.15;
+constexpr int kMostStrips = 12;    ///< of what is exposed; for more it is quicker to draw all once
 constexpr double kMostNotches = 2; ///< of one event: a free-spinning wheel must not throw the view away
 
 bool comesFromTouchpad(const QWheelEvent& event) {
@@ -22,6 +25,11 @@ bool comesFromTouchpad(const QWheelEvent& event) {
 
 std::string droppedId(const QMimeData& data) {
     return data.data(QString::fromLatin1(kCatalogueMimeType)).toStdString();
+}
+
+QRegion focusFrame(const QRect& viewport) {
+    constexpr int kWidth = 2;
+    return QRegion(viewport) - viewport.adjusted(kWidth, kWidth, -kWidth, -kWidth);
 }
 
 } // namespace
@@ -118,6 +126,14 @@ void CircuitView::contextMenuEvent(QContextMenuEvent* event) {
     d->popUpMenu(event->pos(), event->globalPos());
 }
 
+void CircuitView::Private::addArranging(QMenu& menu) {
+    const QList<QAction*> actions = newArrangeActions(m_view, &menu);
+    enableArrangeActions(actions, m_selection.objects());
+    QMenu* arrange = menu.addMenu(tr("Arrange"));
+    arrange->addActions(actions);
+    arrange->setEnabled(actions.first()->isEnabled());
+}
+
 void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition) {
     const CanvasPointer pointer = pointerAt(viewPosition, Qt::NoModifier, false);
     const SelectedObjects under = m_scene.objectAt(pointer.at, pointer.reach);
@@ -134,6 +150,7 @@ void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& g
     if (!under.parts.empty()) {
         menu->addAction(tr("Rotate"), &m_view, &CircuitView::rotateSelection);
         menu->addAction(tr("Mirror"), &m_view, &CircuitView::mirrorSelection);
+        addArranging(*menu);
         menu->addSeparator();
         menu->addAction(tr("Cut"), &m_view, &CircuitView::cutSelection);
         menu->addAction(tr("Copy"), &m_view, &CircuitView::copySelection);
@@ -212,8 +229,47 @@ void CircuitView::resizeEvent(QResizeEvent* event) {
     d->updateEmptyState();
 }
 
+void CircuitView::focusInEvent(QFocusEvent* event) {
+    QGraphicsView::focusInEvent(event);
+    viewport()->update(focusFrame(viewport()->rect()));
+}
+
+void CircuitView::focusOutEvent(QFocusEvent* event) {
+    QGraphicsView::focusOutEvent(event);
+    viewport()->update(focusFrame(viewport()->rect()));
+}
+
+void CircuitView::scrollContentsBy(int dx, int dy) {
+    QGraphicsView::scrollContentsBy(dx, dy);
+    // What stays in its place has been moved along with the drawing.
+    const QRegion frame = focusFrame(viewport()->rect());
+    viewport()->update(frame + frame.translated(dx, dy));
+    d->updateEmptyState();
+}
+
+void CircuitView::paintEvent(QPaintEvent* event) {
+    d->m_exposed = event->region();
+    QGraphicsView::paintEvent(event);
+    d->m_exposed = {};
+}
+
 void CircuitView::drawBackground(QPainter* painter, const QRectF& rect) {
-    d->drawGrid(*painter, rect);
+    const auto draw = [&](const QRectF& area) {
+        d->drawGrid(*painter, area);
+        QGraphicsView::drawBackground(painter, area);
+    };
+    if (d->m_exposed.rectCount() < 2 || d->m_exposed.rectCount() > kMostStrips) {
+        draw(rect);
+        return;
+    }
+    // After scrolling two strips at the edges are exposed, whose common rectangle is the whole view.
+    for (const QRect& strip : d->m_exposed) {
+        const QRectF area = viewportTransform().inverted().mapRect(QRectF(strip));
+        painter->save();
+        painter->setClipRect(area);
+        draw(area.adjusted(-1, -1, 1, 1));
+        painter->restore();
+    }
 }
 
 void CircuitView::drawForeground(QPainter* painter, const QRectF&) {

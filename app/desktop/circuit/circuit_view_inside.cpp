@@ -1,4 +1,5 @@
 #include "app/desktop/circuit/circuit_view_p.h"
+#include "app/desktop/circuit/free_place.h"
 
 #include <QKeyEvent>
 #include <QMenu>
@@ -23,6 +24,7 @@ CircuitView::Private::Private(CircuitView& owner, Document& circuitDocument, Sel
                               Analysis& analysis)
     : m_view(owner), m_document(circuitDocument), m_selection(sharedSelection),
       m_scene(circuitDocument, sharedSelection, analysis), m_emptyState(new EmptyState(owner.viewport())) {
+    owner.installEventFilter(this);
     QObject::connect(m_emptyState, &EmptyState::sampleRequested, &owner, &CircuitView::sampleRequested);
     QObject::connect(m_emptyState, &EmptyState::fileRequested, &owner, &CircuitView::fileRequested);
 }
@@ -52,7 +54,26 @@ double CircuitView::Private::priceHere(double price) const {
 
 void CircuitView::Private::place(Part prototype) {
     prototype.price = priceHere(prototype.price);
-    switchTo(placeTool(*this, prototype));
+    m_toPlace = std::move(prototype);
+    switchTo(placeTool(*this, m_toPlace));
+    steerToFreePlace();
+}
+
+void CircuitView::Private::steerToFreePlace() {
+    const QRectF seen = m_view.viewportTransform().inverted().mapRect(QRectF(m_view.viewport()->rect()));
+    m_steered = scenePoint(freePlace(m_scene.layout(), m_toPlace, seen));
+    m_tool->move({*m_steered, Qt::NoModifier, kStep / 2, false});
+}
+
+bool CircuitView::Private::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (m_tool->wantsText(key->key(), key->modifiers())) {
+            event->accept();
+            return true;
+        }
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 Wire CircuitView::Private::newWire() const {
@@ -156,6 +177,12 @@ void CircuitView::Private::selectNeighbour(int dx, int dy) {
     }
 }
 
+QPointF CircuitView::Private::steeringStart() const {
+    const QPointF seen =
+        m_view.viewportTransform().inverted().map(QPointF(m_view.viewport()->rect().center()));
+    return m_steered.value_or(m_view.underMouse() ? m_lastPointer : seen);
+}
+
 bool CircuitView::Private::steerTool(const QKeyEvent& event) {
     if (m_tool->activity() == CanvasActivity::Select) {
         return false;
@@ -181,16 +208,17 @@ bool CircuitView::Private::steerTool(const QKeyEvent& event) {
     default:
         return false;
     }
-    const QPointF seen =
-        m_view.viewportTransform().inverted().map(QPointF(m_view.viewport()->rect().center()));
-    m_steered =
-        scenePoint(nearestGridPoint(m_steered.value_or(m_view.underMouse() ? m_lastPointer : seen) + by));
+    m_steered = scenePoint(nearestGridPoint(steeringStart() + by));
     const CanvasPointer pointer{*m_steered, Qt::NoModifier, kStep / 2, false};
     if (by.isNull()) {
         const QPointF at = *m_steered;
         m_tool->press(pointer);
         m_tool->release(pointer);
         m_steered = at;
+        if (m_tool->activity() == CanvasActivity::Place) {
+            steerToFreePlace();
+            return true;
+        }
     }
     m_tool->move(pointer);
     m_view.ensureVisible(QRectF(pointer.at, QSizeF(1, 1)), 40, 40);

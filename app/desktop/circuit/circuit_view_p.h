@@ -5,6 +5,7 @@
 #include "app/desktop/circuit/empty_state.h"
 #include "app/desktop/circuit/tool.h"
 
+#include <QAccessible>
 #include <QElapsedTimer>
 
 #include <optional>
@@ -12,7 +13,7 @@
 namespace pumpwright {
 
 /// The view's inside: the tools' host, and panning.
-class CircuitView::Private final : public ToolHost {
+class CircuitView::Private final : public QObject, public ToolHost {
 public:
     Private(CircuitView& owner, Document& circuitDocument, Selection& sharedSelection, Analysis& analysis);
     ~Private() override;
@@ -39,6 +40,11 @@ public:
     void updateEmptyState();
     void centreOnSelection();
     void useWindowColours();
+    /// Takes letters from shortcuts where the tool reads them as text.
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    /// Puts the ghost where there is room, for those who do not point.
+    void steerToFreePlace();
+    QPointF steeringStart() const;
     /// Selects the part that lies next in a direction.
     void selectNeighbour(int dx, int dy);
     /// Moves the pointer of a running gesture by keys, or makes its click.
@@ -46,6 +52,7 @@ public:
     bool handleKey(const QKeyEvent& event);
     bool handleArrow(const QKeyEvent& event);
     void drawGrid(QPainter& painter, const QRectF& area) const;
+    void addArranging(QMenu& menu);
     void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
     QString nudgeKey();
     GridPoint pasteOffset(const Circuit& fragment) const;
@@ -62,7 +69,9 @@ public:
     std::unique_ptr<Tool> m_tool;
     std::vector<std::unique_ptr<Tool>> m_retired;
     EmptyState* m_emptyState = nullptr;
+    QRegion m_exposed;                ///< of the viewport, while it is painted
     std::optional<QPointF> m_panFrom; ///< pointer in the view while it pans
+    Part m_toPlace;
     std::optional<QPointF> m_steered; ///< pointer of a gesture that is steered by keys, in the scene
     QPointF m_lastPointer;            ///< in the scene
     bool m_spaceDown = false;
@@ -71,6 +80,7 @@ public:
     QElapsedTimer m_sinceNudge;
     SelectedObjects m_nudged;
     int m_nudgeBurst = 0;
+    QAccessible::Id m_accessible = 0;
     int m_pastes = 0; ///< in a row without pointer, so that copies do not cover each other
 };
 

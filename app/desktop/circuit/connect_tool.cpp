@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_scene.h"
 #include "app/desktop/circuit/line_surgery.h"
+#include "app/desktop/circuit/offered_ends.h"
 #include "app/desktop/circuit/tool.h"
 
 #include <QCoreApplication>
@@ -12,7 +13,7 @@ namespace pumpwright {
 namespace {
 
 /// Draws lines from terminal to terminal (or port to port), by two clicks or by a drag. Clicks on the empty
-/// sheet between fix corners.
+/// sheet between fix corners. Keys type reference and number of an end; Enter takes it, or the one on offer.
 template <class Line>
 class ConnectTool final : public Tool {
     Q_DECLARE_TR_FUNCTIONS(pumpwright::ConnectTool)
@@ -24,10 +25,12 @@ public:
 
     void activate() override {
         host().setCursorShape(Qt::CrossCursor);
-        sayNext();
+        const std::set<PartId>& selected = host().selection().objects().parts;
+        offer(selected.size() == 1 ? freeEndOf(circuit(), *selected.begin(), kSort) : std::nullopt);
     }
 
     void press(const CanvasPointer& pointer) override {
+        forgetKeys();
         const auto caught = caughtAt(pointer);
         if (!m_start) {
             m_start = caught;
@@ -43,7 +46,13 @@ public:
         sayNext();
     }
 
-    void move(const CanvasPointer& pointer) override { show(pointer); }
+    void move(const CanvasPointer& pointer) override {
+        if (m_offer || !m_typed.isEmpty()) {
+            forgetKeys();
+            sayNext();
+        }
+        show(pointer);
+    }
 
     void release(const CanvasPointer& pointer) override {
         // A press on one terminal and a release on another is a line drawn by a drag.
@@ -64,7 +73,26 @@ public:
 
     void leave() override { host().scene().setOverlay({}); }
 
-    bool keyPress(int key, Qt::KeyboardModifiers) override {
+    /// W and H change between wires and hoses as long as nothing is typed; no part has these letters.
+    bool wantsText(int key, Qt::KeyboardModifiers modifiers) const override {
+        const bool isLetter = key > Qt::Key_Space && key <= Qt::Key_AsciiTilde;
+        const bool switches = m_typed.isEmpty() && (key == Qt::Key_W || key == Qt::Key_H);
+        return isLetter && !switches && !(modifiers & (Qt::ControlModifier | Qt::AltModifier));
+    }
+
+    bool keyPress(int key, Qt::KeyboardModifiers modifiers) override {
+        if (wantsText(key, modifiers)) {
+            type(m_typed + QChar(key));
+            return true;
+        }
+        if (key == Qt::Key_Backspace && !m_typed.isEmpty()) {
+            type(m_typed.chopped(1));
+            return true;
+        }
+        if ((key == Qt::Key_Return || key == Qt::Key_Enter) && (m_offer || !m_typed.isEmpty())) {
+            takeOffer();
+            return true;
+        }
         if (key == Qt::Key_Backspace && !m_bends.empty()) {
             m_bends.pop_back();
             return true;
@@ -80,6 +108,57 @@ public:
 
 private:
     static constexpr bool kIsHose = std::is_same_v<Line, Hose>;
+    static constexpr EndSort kSort = kIsHose ? EndSort::Port : EndSort::Terminal;
+
+    const Circuit& circuit() { return host().document().circuit(); }
+
+    /// Shows what Enter would take.
+    void offer(const std::optional<End>& end) {
+        m_offer.reset();
+        Overlay overlay;
+        if (end) {
+            m_offer = {*end, *host().scene().layout().parts.at(end->part).point(end->terminal)};
+            overlay.caught = m_offer->point.at;
+            overlay.caughtText = connectionText(circuit(), *m_offer);
+            if (m_start) {
+                overlay.line = proposedPath(host().scene().layout(), m_start->point, m_offer->point, m_bends);
+            }
+        }
+        host().scene().setOverlay(overlay);
+        sayNext();
+    }
+
+    void type(const QString& text) {
+        m_typed = text;
+        const std::vector<End> ends = typedEnds(circuit(), text, kSort);
+        offer(ends.empty() ? std::nullopt : std::optional(ends.front()));
+    }
+
+    void takeOffer() {
+        if (!m_offer || !stands(*m_offer) || (m_start && !stands(*m_start))) {
+            return; // nothing is called like that, or an undo took it away
+        }
+        const CircuitScene::Caught taken = *m_offer;
+        m_typed.clear();
+        if (!m_start) {
+            m_start = taken;
+            offer(nearestFreeEnd(circuit(), host().scene().layout(), taken.end, kSort));
+        } else {
+            finish(taken);
+            offer(m_start ? std::nullopt : freeEndOf(circuit(), taken.end.part, kSort));
+        }
+    }
+
+    bool stands(const CircuitScene::Caught& caught) {
+        const auto& parts = host().scene().layout().parts;
+        const auto part = parts.find(caught.end.part);
+        return part != parts.end() && part->second.point(caught.end.terminal) != nullptr;
+    }
+
+    void forgetKeys() {
+        m_offer.reset();
+        m_typed.clear();
+    }
 
     std::optional<CircuitScene::Caught> caughtAt(const CanvasPointer& pointer) {
         auto caught = host().scene().connectionAt(pointer.at, pointer.reach);
@@ -110,6 +189,7 @@ private:
     }
 
     void restart() {
+        forgetKeys();
         m_start.reset();
         m_startedByPress = false;
         m_bends.clear();
@@ -167,9 +247,20 @@ private:
     }
 
     void sayNext() {
+        if (!m_typed.isEmpty() && !m_offer) {
+            host().setHint(tr("Nothing here is called %1. Backspace takes a letter back.").arg(m_typed));
+            return;
+        }
+        if (m_offer) {
+            host().setHint(
+                (m_start ? tr("Enter ends it at %1. Type reference and number for another, as in K1 86.")
+                         : tr("Enter begins at %1. Type reference and number for another, as in K1 86."))
+                    .arg(connectionText(circuit(), *m_offer)));
+            return;
+        }
         if (!m_start) {
-            host().setHint(kIsHose ? tr("Click the port where the hose begins. Esc ends.")
-                                   : tr("Click the terminal where the wire begins. Esc ends."));
+            host().setHint(kIsHose ? tr("Click the port where the hose begins, or type it. Esc ends.")
+                                   : tr("Click the terminal where the wire begins, or type it. Esc ends."));
             return;
         }
         const QString start = connectionText(host().scene().circuit(), *m_start);
@@ -185,6 +276,8 @@ private:
     Repeat m_repeat;
     std::vector<GridPoint> m_bends;
     std::optional<CircuitScene::Caught> m_start;
+    std::optional<CircuitScene::Caught> m_offer; ///< what Enter takes
+    QString m_typed;
     bool m_startedByPress = false; ///< the button is still down since the start
 };
 

@@ -51,37 +51,50 @@ double coreWidth(const Wire& wire) {
     return std::clamp(1.6 + 0.7 * std::sqrt(std::max(0.0, area_mm2)), 1.8, 5.0);
 }
 
+bool CircuitDrawing::isFar(const QPainter& painter) {
+    return !isReadable(painter, kSmallTextHeight);
+}
+
 void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live,
                               Emphasis emphasis) {
-    if (emphasis != Emphasis::None) {
-        QColor wash = emphasisColour(m_palette, emphasis);
-        painter.setPen(QPen(wash, emphasis == Emphasis::Selected ? 2 : 1.2));
-        wash.setAlphaF(0.10F);
-        painter.setBrush(wash);
-        painter.drawRoundedRect(picture.body.adjusted(-4, -4, 4, 4), 5, 5);
+    drawWash(painter, picture, emphasis);
+    drawSymbol(painter, picture, live);
+    drawTexts(painter, picture, live);
+}
+
+void CircuitDrawing::drawWash(QPainter& painter, const PartPicture& picture, Emphasis emphasis) const {
+    if (emphasis == Emphasis::None) {
+        return;
     }
+    QColor wash = emphasisColour(m_palette, emphasis);
+    painter.setPen(QPen(wash, emphasis == Emphasis::Selected ? 2 : 1.2));
+    wash.setAlphaF(0.10F);
+    painter.setBrush(wash);
+    painter.drawRoundedRect(picture.body.adjusted(-4, -4, 4, 4), 5, 5);
+}
+
+void CircuitDrawing::drawSymbol(QPainter& painter, const PartPicture& picture, const PartLive& live) {
     const SymbolState state{live.closed, live.energised, live.travel};
-    if (m_textScale > 0) {
+    if (m_textScale > 0 && !isFar(painter)) {
         // On the screen the symbols' own letters stay as they are drawn.
         const double least = m_textScale > 1 ? kSmallTextHeight * m_textScale : 0;
         m_symbols.draw(painter, picture.part, state, least);
-        drawTexts(painter, picture);
     } else {
         m_symbols.drawLines(painter, picture.part, state);
     }
-    if (!live.reading.isEmpty()) {
-        drawReading(painter, picture, live);
-    }
 }
 
-void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture) const {
-    if (!isReadable(painter, kSmallTextHeight)) {
+void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture, const PartLive& live) const {
+    if (m_textScale <= 0 || isFar(painter)) {
         return;
     }
     for (const PartText& text : picture.texts) {
         painter.setFont(textFont(text.role, m_textScale));
         painter.setPen(roleColour(m_palette, text.role));
         painter.drawText(text.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, text.text);
+    }
+    if (!live.reading.isEmpty()) {
+        drawReading(painter, picture, live);
     }
 }
 
@@ -108,34 +121,41 @@ void CircuitDrawing::drawEnds(QPainter& painter, const PartPicture& picture,
     }
 }
 
-void CircuitDrawing::drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire,
-                              const WireLive& live, Emphasis emphasis) const {
+std::vector<WireStroke> CircuitDrawing::wireStrokes(const Wire& wire, const WireLive& live,
+                                                    Emphasis emphasis) const {
+    using Layer = WireStroke::Layer;
     const double core = coreWidth(wire);
-    painter.setBrush(Qt::NoBrush);
+    std::vector<WireStroke> strokes;
     if (emphasis != Emphasis::None) {
         QColor halo = emphasisColour(m_palette, emphasis);
         halo.setAlphaF(emphasis == Emphasis::Selected ? 0.55F : 0.35F);
-        painter.setPen(linePen(halo, core + 11));
-        painter.drawPolyline(picture.path);
+        strokes.push_back({Layer::Halo, halo, core + 11});
     }
     if (live.live) {
-        painter.setPen(linePen(m_palette.live, core + 5));
-        painter.drawPolyline(picture.path);
+        strokes.push_back({Layer::Live, m_palette.live, core + 5});
     }
     if (!m_palette.colouredWires) {
-        painter.setPen(linePen(m_palette.ink, std::max(1.4, core - 1.2)));
-        painter.drawPolyline(picture.path);
-        return;
+        strokes.push_back({Layer::Core, m_palette.ink, std::max(1.4, core - 1.2)});
+        return strokes;
     }
     const std::vector<QColor> colours = insulationColours(wire.colour);
-    painter.setPen(linePen(m_palette.wireEdge, core + 1.8));
-    painter.drawPolyline(picture.path);
-    painter.setPen(linePen(colours.front(), core));
-    painter.drawPolyline(picture.path);
+    strokes.push_back({Layer::Edge, m_palette.wireEdge, core + 1.8});
+    strokes.push_back({Layer::Core, colours.front(), core});
     if (colours.size() > 1) {
-        QPen stripe = linePen(colours[1], core);
-        stripe.setDashPattern({4 / core, 9 / core});
-        painter.setPen(stripe);
+        strokes.push_back({Layer::Stripe, colours[1], core});
+    }
+    return strokes;
+}
+
+void CircuitDrawing::drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire,
+                              const WireLive& live, Emphasis emphasis) const {
+    painter.setBrush(Qt::NoBrush);
+    for (const WireStroke& stroke : wireStrokes(wire, live, emphasis)) {
+        QPen pen = linePen(stroke.colour, stroke.width);
+        if (stroke.layer == WireStroke::Layer::Stripe) {
+            pen.setDashPattern({4 / stroke.width, 9 / stroke.width});
+        }
+        painter.setPen(pen);
         painter.drawPolyline(picture.path);
     }
 }
@@ -174,20 +194,16 @@ void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) co
     painter.restore();
 }
 
-void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live,
-                                 Emphasis emphasis) const {
-    if (live.current_A == 0.0 || picture.path.size() < 2) {
-        return;
-    }
-    const QPointF along = live.current_A > 0 ? picture.direction : -picture.direction;
+void CircuitDrawing::drawArrow(QPainter& painter, const QPointF& along) const {
     const QPointF across(-along.y(), along.x());
-    const QPointF tip = picture.middle + 8 * along;
-    const QPolygonF arrow{
-        {tip, picture.middle - 6 * along + 7 * across, picture.middle - 6 * along - 7 * across}};
     painter.setPen(QPen(m_palette.paper, 1.2));
     painter.setBrush(m_palette.live);
-    painter.drawPolygon(arrow);
-    if (!isReadable(painter, kSmallTextHeight)) {
+    painter.drawPolygon(QPolygonF{{8 * along, -6 * along + 7 * across, -6 * along - 7 * across}});
+}
+
+void CircuitDrawing::drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live,
+                                 Emphasis emphasis) const {
+    if (isFar(painter)) {
         return;
     }
     QFont font = textFont(TextRole::Number);
@@ -216,6 +232,9 @@ void CircuitDrawing::drawMark(QPainter& painter, const QPointF& at, SignalWord w
     painter.setPen(QPen(m_palette.ink, 1.4, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
     painter.setBrush(mark.fill);
     painter.drawPolygon(triangle);
+    if (isFar(painter)) {
+        return;
+    }
     QFont font = textFont(TextRole::Number);
     font.setWeight(QFont::Bold);
     painter.setFont(font);

@@ -13,7 +13,15 @@ namespace pumpwright {
 /// How prominent something is because of pointer and selection.
 enum class Emphasis { None, Hovered, Selected };
 
-/// Draws parts and lines in one palette; scene items, print and clipboard share it.
+/// One of the strokes that make up a wire, from below to above.
+struct WireStroke {
+    enum class Layer { Halo, Live, Edge, Core, Stripe };
+    Layer layer;
+    QColor colour;
+    double width;
+};
+
+/// Draws parts and lines in one palette; canvas, print and clipboard share it.
 class CircuitDrawing {
 public:
     /// `textScale` as for textFont(); 0 draws no texts at all.
@@ -22,15 +30,26 @@ public:
 
     const Palette& palette() const { return m_palette; }
 
-    /// The painter's origin is the part's.
+    /// Whether the painter's scale is too small for any text.
+    static bool isFar(const QPainter& painter);
+
+    /// The painter's origin is the part's: wash, symbol and texts.
     void drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live, Emphasis emphasis);
+    /// What shows behind a part that it is hovered or selected.
+    void drawWash(QPainter& painter, const PartPicture& picture, Emphasis emphasis) const;
+    void drawSymbol(QPainter& painter, const PartPicture& picture, const PartLive& live);
+    /// The texts beside the symbol, and the reading below it.
+    void drawTexts(QPainter& painter, const PartPicture& picture, const PartLive& live) const;
     /// A small ring at each free terminal, a dot where several lines end; `lines` says how many end at each.
     void drawEnds(QPainter& painter, const PartPicture& picture, const std::vector<int>& lines) const;
+    std::vector<WireStroke> wireStrokes(const Wire& wire, const WireLive& live, Emphasis emphasis) const;
     void drawWire(QPainter& painter, const LinePicture& picture, const Wire& wire, const WireLive& live,
                   Emphasis emphasis) const;
     void drawHose(QPainter& painter, const LinePicture& picture, Emphasis emphasis) const;
     void drawLabel(QPainter& painter, const LinePicture& picture) const;
-    /// What flows: an arrow, and the current where there is room for it or the line is emphasised.
+    /// Says where a current flows; the painter's origin is the middle of the stretch.
+    void drawArrow(QPainter& painter, const QPointF& along) const;
+    /// The current beside the arrow, where there is room for it or the line is emphasised.
     void drawCurrent(QPainter& painter, const LinePicture& picture, const WireLive& live,
                      Emphasis emphasis) const;
 
@@ -41,7 +60,6 @@ public:
     void drawAll(QPainter& painter, const Circuit& circuit, const CircuitLayout& layout, const QRectF& seen);
 
 private:
-    void drawTexts(QPainter& painter, const PartPicture& picture) const;
     void drawReading(QPainter& painter, const PartPicture& picture, const PartLive& live) const;
 
     Palette m_palette;

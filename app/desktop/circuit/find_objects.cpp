@@ -23,7 +23,7 @@ QString quantity(double si, QuantityKind kind) {
 
 Candidate candidate(const PartId& id, const Part& part) {
     const PartKind& kind = kindOf(part);
-    QStringList texts{shown(part.reference), shown(part.label), shown(kind.title())};
+    QStringList texts{shown(part.reference), shown(part.label), translatedWords(kind.title())};
     for (const ParameterSpec& parameter : kind.parameters()) {
         texts << quantity(kind.value(part, parameter.key), parameter.kind);
     }

@@ -42,15 +42,9 @@ bool restsClosed(const Features& features) {
            (!features.contacts.empty() && features.contacts.front().closedAtRest);
 }
 
-QString vacuumReading(const PartId& id, const PartKind& kind, const Part& part, const Recording& recording,
-                      double time_s) {
-    for (const PortSpec& port : kind.ports(part)) {
-        if (const auto vacuum_Pa = sampleAt(recording.port({id, port.name}), time_s)) {
-            const double shown_Pa = kVacuumStep_Pa * std::round(*vacuum_Pa / kVacuumStep_Pa);
-            return readingText(shown_Pa + 0.0, QuantityKind::GaugeVacuum); // + 0.0: no minus before a zero
-        }
-    }
-    return {};
+QString vacuumReading(double vacuum_Pa) {
+    const double shown_Pa = kVacuumStep_Pa * std::round(vacuum_Pa / kVacuumStep_Pa);
+    return readingText(shown_Pa + 0.0, QuantityKind::GaugeVacuum); // + 0.0: no minus before a zero
 }
 
 /// Parts on whose symbol the vacuum is worth reading: where it is stored, and where it is sensed.
@@ -58,6 +52,21 @@ bool showsVacuum(const PartKind& kind, const Part& part, const Features& feature
     const bool senses = !kind.ports(part).empty() && !features.contacts.empty();
     const bool stores = kind.ports(part).size() == 1 && kind.terminals(part).empty();
     return senses || stores;
+}
+
+/// Of the first port that has samples, where the part shows it.
+const Channel* shownVacuum(const PartId& id, const PartKind& kind, const Part& part, const Features& features,
+                           const Recording& recording) {
+    if (!showsVacuum(kind, part, features)) {
+        return nullptr;
+    }
+    for (const PortSpec& port : kind.ports(part)) {
+        const Channel* vacuum = recording.port({id, port.name});
+        if (vacuum && !vacuum->times_s.empty()) {
+            return vacuum;
+        }
+    }
+    return nullptr;
 }
 
 /// The instant that is shown, and how long the drive takes for what must not flash on the screen.
@@ -121,55 +130,124 @@ QString flashingReading(const Channel* channel, const Glance& glance) {
                : QCoreApplication::translate("pumpwright::LiveState", "switching");
 }
 
-PartLive partLive(const PartId& id, const Part& part, const Recording& recording, const Glance& glance) {
+} // namespace
+
+/// A part's channels, and what of its kind tells how they are shown.
+struct LiveReader::PartChannels {
+    PartId id;
+    const Channel* contact;
+    const Channel* coil;
+    const Channel* speed;
+    const Channel* travel;
+    const Channel* openShare;
+    const Channel* remaining;
+    const Channel* vacuum;
+    bool restsClosed;
+    bool isFuse;
+    double travelMax_m; ///< 0: does not travel
+};
+
+struct LiveReader::WireChannels {
+    WireId id;
+    const Channel* current;
+    const Channel* voltage;
+};
+
+namespace {
+
+using PartChannels = LiveReader::PartChannels;
+using WireChannels = LiveReader::WireChannels;
+
+PartChannels channelsOf(const PartId& id, const Part& part, const Recording& recording) {
     const PartKind& kind = kindOf(part);
     const Features features = kind.features(part);
+    return {id,
+            recording.part(id, probe::kContact),
+            recording.part(id, probe::kEnergised),
+            recording.part(id, probe::kSpeed),
+            recording.part(id, probe::kTravel),
+            recording.part(id, probe::kOpenShare),
+            recording.part(id, probe::kRemaining),
+            shownVacuum(id, kind, part, features, recording),
+            restsClosed(features),
+            features.fuse.has_value(),
+            features.booster ? features.booster->travelMax_m : 0};
+}
+
+PartLive partLive(const PartChannels& part, const Glance& glance) {
     const double time_s = glance.time_s;
-    const Channel* contacts = recording.part(id, probe::kContact);
-    const Channel* coil = recording.part(id, probe::kEnergised);
     PartLive live;
     live.known = true;
-    const auto contact = sampleAt(contacts, time_s);
-    live.closed = contact ? isSet(*contact) : restsClosed(features);
-    live.energised =
-        isSet(valueAt(coil, time_s)) || std::abs(valueAt(recording.part(id, probe::kSpeed), time_s)) > 1;
-    if (features.booster) {
-        const double share =
-            valueAt(recording.part(id, probe::kTravel), time_s) / features.booster->travelMax_m;
+    const auto contact = sampleAt(part.contact, time_s);
+    live.closed = contact ? isSet(*contact) : part.restsClosed;
+    live.energised = isSet(valueAt(part.coil, time_s)) || std::abs(valueAt(part.speed, time_s)) > 1;
+    if (part.travelMax_m > 0) {
+        const double share = valueAt(part.travel, time_s) / part.travelMax_m;
         live.travel = std::round(kTravelSteps * std::clamp(share, 0.0, 1.0)) / kTravelSteps;
     }
-    live.flashes = flashes(contacts, glance, isSet) || flashes(coil, glance, isSet);
+    live.flashes = flashes(part.contact, glance, isSet) || flashes(part.coil, glance, isSet);
     if (live.flashes) {
         live.closed = false;
         live.energised = true;
-        live.reading = flashingReading(contacts ? contacts : coil, glance);
-    } else if (features.fuse && valueAt(recording.part(id, probe::kOpenShare), time_s) >= 1) {
+        live.reading = flashingReading(part.contact ? part.contact : part.coil, glance);
+    } else if (part.isFuse && valueAt(part.openShare, time_s) >= 1) {
         live.closed = false;
         live.reading = QCoreApplication::translate("pumpwright::LiveState", "blown");
-    } else if (const double left_s = valueAt(recording.part(id, probe::kRemaining), time_s); left_s > 0) {
+    } else if (const double left_s = valueAt(part.remaining, time_s); left_s > 0) {
         live.reading = readingText(kTimeStep_s * std::ceil(left_s / kTimeStep_s), QuantityKind::Time);
-    } else if (showsVacuum(kind, part, features)) {
-        live.reading = vacuumReading(id, kind, part, recording, time_s);
+    } else if (const auto vacuum_Pa = sampleAt(part.vacuum, time_s)) {
+        live.reading = vacuumReading(*vacuum_Pa);
     }
     return live;
 }
 
-WireLive wireLive(const WireId& id, const Wire& wire, const Recording& recording, const Glance& glance) {
-    const Channel* current = recording.wire(id, probe::kCurrent);
-    const Channel* voltage = recording.terminal(wire.from);
+WireLive wireLive(const WireChannels& wire, const Glance& glance) {
     const auto carries = [](double current_A) { return std::abs(current_A) >= kLeastCurrent_A; };
     const auto isFed = [](double voltage_V) { return std::abs(voltage_V) >= kLeastVoltage_V; };
-    const bool flickers = flashes(current, glance, carries) || flashes(voltage, glance, isFed);
+    const bool flickers = flashes(wire.current, glance, carries) || flashes(wire.voltage, glance, isFed);
     WireLive live;
-    const double current_A = flickers && current
-                                 ? current->mean(glance.time_s - glance.calm_s, glance.time_s + glance.calm_s)
-                                 : valueAt(current, glance.time_s);
+    const double current_A = flickers && wire.current ? wire.current->mean(glance.time_s - glance.calm_s,
+                                                                           glance.time_s + glance.calm_s)
+                                                      : valueAt(wire.current, glance.time_s);
     live.current_A = carries(current_A) ? current_A : 0.0;
-    live.live = flickers || live.current_A != 0.0 || isFed(valueAt(voltage, glance.time_s));
+    live.live = flickers || live.current_A != 0.0 || isFed(valueAt(wire.voltage, glance.time_s));
     return live;
 }
 
+/// The maps are filled in order of their keys, so that each entry goes to the end.
+LiveState stateAt(const std::vector<PartChannels>& parts, const std::vector<WireChannels>& wires,
+                  const Glance& glance) {
+    LiveState state;
+    for (const PartChannels& part : parts) {
+        state.parts.emplace_hint(state.parts.end(), part.id, partLive(part, glance));
+    }
+    for (const WireChannels& wire : wires) {
+        state.wires.emplace_hint(state.wires.end(), wire.id, wireLive(wire, glance));
+    }
+    return state;
+}
+
 } // namespace
+
+LiveReader::LiveReader(const Circuit& circuit, const Recording& recording)
+    : m_duration_s(recording.duration_s) {
+    for (const auto& [id, part] : circuit.parts) {
+        m_parts.push_back(channelsOf(id, part, recording));
+    }
+    for (const auto& [id, wire] : circuit.wires) {
+        m_wires.push_back({id, recording.wire(id, probe::kCurrent), recording.terminal(wire.from)});
+    }
+}
+
+LiveReader::~LiveReader() = default;
+
+LiveState LiveReader::at(double time_s, double pace) const {
+    return stateAt(m_parts, m_wires, {time_s, kCalm_s * pace});
+}
+
+LiveState LiveReader::now() const {
+    return stateAt(m_parts, m_wires, {m_duration_s, kLiveCalm_s, true});
+}
 
 QString readingText(double si, QuantityKind kind) {
     if (si == 0 || !std::isfinite(si)) {
@@ -179,27 +257,12 @@ QString readingText(double si, QuantityKind kind) {
     return QString::fromStdString(formatQuantity(std::round(si / unit) * unit, kind));
 }
 
-namespace {
-
-LiveState stateAt(const Circuit& circuit, const Recording& recording, const Glance& glance) {
-    LiveState state;
-    for (const auto& [id, part] : circuit.parts) {
-        state.parts.emplace(id, partLive(id, part, recording, glance));
-    }
-    for (const auto& [id, wire] : circuit.wires) {
-        state.wires.emplace(id, wireLive(id, wire, recording, glance));
-    }
-    return state;
-}
-
-} // namespace
-
 LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace) {
-    return stateAt(circuit, recording, {time_s, kCalm_s * pace});
+    return LiveReader(circuit, recording).at(time_s, pace);
 }
 
 LiveState liveStateNow(const Circuit& circuit, const Recording& recording) {
-    return stateAt(circuit, recording, {recording.duration_s, kLiveCalm_s, true});
+    return LiveReader(circuit, recording).now();
 }
 
 LiveState restState(const Circuit& circuit) {

@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <map>
+#include <vector>
 
 namespace pumpwright {
 
@@ -36,13 +37,32 @@ struct LiveState {
 /// A reading for people: three digits, because the last ones only flicker.
 QString readingText(double si, QuantityKind kind);
 
-/// The state of all parts and wires at a time of the recorded drive. `pace` is how many seconds of the drive
-/// pass in one on the screen: what would flash more than twice a second is shown as chattering, or steadily
-/// lit.
-LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace = 0);
+/// Reads states from a recording, which must outlive it. Looks the channels up once, not at each instant.
+class LiveReader {
+public:
+    LiveReader(const Circuit& circuit, const Recording& recording);
+    ~LiveReader();
 
-/// The state at the end of a recording that is still going on, in real time: there is no telling what comes
-/// next.
+    /// The state of all parts and wires at a time of the recorded drive. `pace` is how many seconds of the
+    /// drive pass in one on the screen: what would flash more than twice a second is shown as chattering, or
+    /// steadily lit.
+    LiveState at(double time_s, double pace = 0) const;
+    /// The state at the end of a recording that is still going on, in real time: there is no telling what
+    /// comes next.
+    LiveState now() const;
+
+    struct PartChannels;
+    struct WireChannels;
+
+private:
+    double m_duration_s;
+    std::vector<PartChannels> m_parts;
+    std::vector<WireChannels> m_wires;
+};
+
+/// One state from a recording, as LiveReader::at().
+LiveState liveState(const Circuit& circuit, const Recording& recording, double time_s, double pace = 0);
+/// Likewise, as LiveReader::now().
 LiveState liveStateNow(const Circuit& circuit, const Recording& recording);
 
 /// The state before any drive: contacts as at rest.

@@ -22,11 +22,15 @@ void OverlayItem::sync(const Overlay& overlay) {
         m_bounds |= QRectF(at - QPointF(20, 40), QSizeF(320, 60));
     }
     m_bounds |= overlay.band.value_or(QRectF()).normalized();
+    for (const GuideLine& guide : overlay.guides) {
+        m_bounds |= scenePath({guide.from, guide.to}).boundingRect().adjusted(-1, -1, 1, 1);
+    }
     m_bounds.adjust(-20, -20, 20, 20);
     update();
 }
 
 void OverlayItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+    paintGuides(*painter);
     if (m_ghost) {
         paintGhost(*painter);
     }
@@ -71,6 +75,17 @@ void OverlayItem::paintCaught(QPainter& painter) const {
         painter.drawRoundedRect(box, 3, 3);
         painter.setPen(m_drawing.palette().text);
         painter.drawText(box, Qt::AlignCenter, m_overlay.caughtText);
+    }
+}
+
+void OverlayItem::paintGuides(QPainter& painter) const {
+    QPen pen(m_drawing.palette().selection, 1, Qt::DashLine);
+    pen.setCosmetic(true);
+    painter.setPen(pen);
+    painter.setBrush(Qt::NoBrush);
+    for (const GuideLine& guide : m_overlay.guides) {
+        painter.drawLine(scenePoint(guide.from), scenePoint(guide.to));
+        painter.drawEllipse(scenePoint(guide.from), 5, 5);
     }
 }
 

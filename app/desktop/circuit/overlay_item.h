@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/circuit/drawing.h"
+#include "app/desktop/circuit/lining_up.h"
 
 #include <QGraphicsItem>
 
@@ -15,6 +16,7 @@ struct Overlay {
     std::optional<GridPoint> caught; ///< the terminal that a click would take
     QString caughtText;              ///< its name, shown beside it
     std::optional<QRectF> band;      ///< rubber band, in scene units
+    std::vector<GuideLine> guides;   ///< between terminals that have come in line
     friend bool operator==(const Overlay&, const Overlay&) = default;
 };
 
@@ -33,6 +35,7 @@ private:
     void paintLine(QPainter& painter) const;
     void paintCaught(QPainter& painter) const;
     void paintBand(QPainter& painter) const;
+    void paintGuides(QPainter& painter) const;
 
     CircuitDrawing& m_drawing;
     Overlay m_overlay;

@@ -54,7 +54,7 @@ void addPoints(PartPicture& picture, const QRectF& bounds, const std::vector<Ter
     for (const TerminalSpec& spec : specs) {
         ConnectionPoint point;
         point.name = spec.name;
-        point.meaning = shown(spec.meaning);
+        point.meaning = translatedWords(spec.meaning);
         point.at = picture.part.at + turned(picture.part, spec.at);
         point.exit = turnedSide(picture.part, nearestSide(bounds, scenePoint(spec.at)));
         point.freeExit = bounds.width() < kStep && bounds.height() < kStep;

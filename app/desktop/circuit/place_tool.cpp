@@ -1,6 +1,7 @@
 #include "app/desktop/circuit/canvas_edits.h"
 #include "app/desktop/circuit/circuit_scene.h"
 #include "app/desktop/circuit/line_surgery.h"
+#include "app/desktop/circuit/lining_up.h"
 #include "app/desktop/circuit/tool.h"
 #include "core/parts/part_kind.h"
 
@@ -24,7 +25,7 @@ public:
     }
 
     void press(const CanvasPointer& pointer) override {
-        m_part.at = nearestGridPoint(pointer.at);
+        m_part.at = placeAt(pointer);
         const Circuit& circuit = host().document().circuit();
         const auto wire = wireBelow(pointer);
         const Addition addition = wire ? inserting(circuit, m_part, wire->place.at, wire->id, wire->place)
@@ -38,7 +39,8 @@ public:
 
     void move(const CanvasPointer& pointer) override {
         if (!pointer.buttonDown) {
-            m_part.at = nearestGridPoint(pointer.at);
+            m_part.at = placeAt(pointer);
+            m_free = pointer.modifiers.testFlag(Qt::ControlModifier);
             m_shown = true;
             const auto wire = wireBelow(pointer);
             m_wireBelow = wire ? std::optional(wire->id) : std::nullopt;
@@ -71,6 +73,20 @@ public:
     }
 
 private:
+    /// On the grid, in line with terminals that are there where one comes close.
+    GridPoint placeAt(const CanvasPointer& pointer) {
+        if (pointer.modifiers.testFlag(Qt::ControlModifier)) {
+            return nearestGridPoint(pointer.at);
+        }
+        return linedUp(terminalsAtOrigin(), terminalsBeside(host().scene().layout(), {}), pointer.at);
+    }
+
+    std::vector<GridPoint> terminalsAtOrigin() const {
+        Part part = m_part;
+        part.at = {};
+        return terminalsOf(part);
+    }
+
     struct WireBelow {
         WireId id;
         CutPlace place;
@@ -100,7 +116,10 @@ private:
             host().setHint(tr("Click to insert %1 into %2. R turns it, M mirrors it, Esc ends.")
                                .arg(reference, QString::fromStdString(wire.reference)));
         } else {
-            host().setHint(tr("Click to place %1. R turns it, M mirrors it, Esc ends.").arg(reference));
+            host().setHint(
+                tr("Click to place %1. R turns it, M mirrors it; Ctrl, held, keeps it from going into line "
+                   "with others. Esc ends.")
+                    .arg(reference));
         }
     }
 
@@ -108,12 +127,17 @@ private:
         if (m_shown) {
             Overlay overlay;
             overlay.ghost = m_part;
+            if (!m_free && !m_wireBelow) {
+                overlay.guides =
+                    guidesOf(terminalsAtOrigin(), terminalsBeside(host().scene().layout(), {}), m_part.at);
+            }
             host().scene().setOverlay(overlay);
         }
     }
 
     Part m_part;
     std::optional<WireId> m_wireBelow; ///< for the hint
+    bool m_free = false;               ///< Ctrl is held: nothing pulls it into line
     bool m_shown = false;              ///< the pointer has been over the canvas
 };
 

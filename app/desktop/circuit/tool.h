@@ -54,6 +54,8 @@ public:
     virtual void move(const CanvasPointer& pointer) = 0;
     virtual void release(const CanvasPointer& pointer) = 0;
     virtual void leave() {}
+    /// Whether the key is text for the tool, so that it is no shortcut now.
+    virtual bool wantsText(int, Qt::KeyboardModifiers) const { return false; }
     /// True where the key was for the tool.
     virtual bool keyPress(int key, Qt::KeyboardModifiers modifiers);
     virtual void keyRelease(int key) { static_cast<void>(key); }

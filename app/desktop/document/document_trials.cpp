@@ -1,5 +1,6 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/document/edit_command.h"
+#include "app/desktop/shown_text.h"
 
 #include <fmt/format.h>
 
@@ -61,7 +62,7 @@ void Document::makeTrialOfLast(int steps) {
         back.changes.push_back(std::visit(AsIn{before}, change));
     }
     trial.edit.name = trial.name;
-    back.name = fmt::format("Make a trial: {}", trial.name);
+    back.name = tr("Make a trial: %1").arg(shown(trial.name)).toStdString();
     back.changes.push_back(
         Put<std::string, Trial>{freeTrialId(m_circuit), std::make_shared<const Trial>(trial)});
     apply(back);
@@ -69,7 +70,7 @@ void Document::makeTrialOfLast(int steps) {
 
 void Document::takeTrial(const std::string& id) {
     const Trial& trial = m_circuit.trials.at(id);
-    apply({fmt::format("Take the trial: {}", trial.name), trial.edit.changes});
+    apply({tr("Take the trial: %1").arg(shown(trial.name)).toStdString(), trial.edit.changes});
 }
 
 } // namespace pumpwright

@@ -25,7 +25,7 @@ std::vector<NameplateField::Option> colourOptions() {
 std::vector<NameplateField::Option> insulationOptions() {
     std::vector<NameplateField::Option> options;
     for (const InsulationClass& one : insulationClasses()) {
-        options.push_back({shown(one.id), shown(one.label)});
+        options.push_back({shown(one.id), translatedWords(one.label)});
     }
     return options;
 }

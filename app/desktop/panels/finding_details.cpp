@@ -109,13 +109,13 @@ void FindingDetails::showFinding(const Finding* finding, const ShownUnits& units
         m_reason->clear();
         m_initials->clear();
     }
-    m_heading->setText(
-        QStringLiteral("%1  %2").arg(shown(signalWordName(m_finding->word)), shown(m_finding->title)));
-    m_what->setText(shown(m_finding->what));
+    m_heading->setText(QStringLiteral("%1  %2").arg(shown(signalWordName(m_finding->word)),
+                                                    translatedWords(m_finding->title)));
+    m_what->setText(translated(m_finding->what));
     m_value->setText(findingValueText(*m_finding, units));
     m_value->setVisible(!m_value->text().isEmpty());
-    m_why->setText(tr("Why it matters: %1").arg(shown(m_finding->why)));
-    m_source->setText(tr("Source of the limit: %1").arg(shown(m_finding->source)));
+    m_why->setText(tr("Why it matters: %1").arg(translated(m_finding->why)));
+    m_source->setText(tr("Source of the limit: %1").arg(translatedWords(m_finding->source)));
     m_instant->setVisible(m_finding->at_s.has_value());
     if (m_finding->at_s) {
         m_instant->setText(
@@ -140,7 +140,7 @@ void FindingDetails::showRemedies() {
     column->setSpacing(4);
     addLabel(*column, m_remedies)->setText(m_finding->remedies.size() == 1 ? tr("Remedy") : tr("Remedies"));
     for (const Remedy& remedy : m_finding->remedies) {
-        const QString text = shown(remedy.text);
+        const QString text = translated(remedy.text);
         addLabel(*column, m_remedies)->setText(QStringLiteral("• ") + text);
         if (remedy.edit) {
             QPushButton* button = newButton(tr("Apply this remedy"), m_remedies);

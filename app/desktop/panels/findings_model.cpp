@@ -8,6 +8,12 @@ FindingKey findingKey(const Finding& finding) {
     return {finding.rule, finding.subjects()};
 }
 
+SelectedObjects subjectsOf(const Finding& finding) {
+    return {{finding.parts.begin(), finding.parts.end()},
+            {finding.wires.begin(), finding.wires.end()},
+            {finding.hoses.begin(), finding.hoses.end()}};
+}
+
 void FindingsModel::setFindings(const std::vector<Finding>& findings) {
     // Rows are matched from both ends; only the stretch between is taken out and put in.
     const auto sameKey = [](const Finding& one, const Finding& other) {
@@ -65,17 +71,17 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return QStringLiteral("%1: %2. %3")
-            .arg(shown(signalWordName(found->word)), shown(found->title), shown(found->what));
+            .arg(shown(signalWordName(found->word)), translatedWords(found->title), translated(found->what));
     case Qt::ToolTipRole:
-        return shown(found->what).toHtmlEscaped();
+        return translated(found->what).toHtmlEscaped();
     case SignalWordRole:
         return static_cast<int>(found->word);
     case WaivedRole:
         return found->waiver.has_value();
     case TitleRole:
-        return shown(found->title);
+        return translatedWords(found->title);
     case WhatRole:
-        return shown(found->what);
+        return translated(found->what);
     default:
         return {};
     }

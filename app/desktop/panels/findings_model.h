@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/document/selection.h"
 #include "app/desktop/panels/quantity_text.h"
 #include "core/checks/finding.h"
 
@@ -15,6 +16,9 @@ struct FindingKey {
 };
 
 FindingKey findingKey(const Finding& finding);
+
+/// What a finding is about, to be selected.
+SelectedObjects subjectsOf(const Finding& finding);
 
 /// The findings in the order of the check. A new check changes only the rows that differ, so that selection
 /// and scroll position stay.

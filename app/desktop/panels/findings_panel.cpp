@@ -23,12 +23,6 @@ bool refersTo(const Waiver& waiver, const Finding& finding) {
     return waiver.rule == finding.rule && waiver.subjects == finding.subjects();
 }
 
-SelectedObjects subjectsOf(const Finding& finding) {
-    return {{finding.parts.begin(), finding.parts.end()},
-            {finding.wires.begin(), finding.wires.end()},
-            {finding.hoses.begin(), finding.hoses.end()}};
-}
-
 } // namespace
 
 FindingsPanel::FindingsPanel(Document& document, Selection& selection, Analysis& analysis,
@@ -138,8 +132,8 @@ void FindingsPanel::addWaiver(const QString& reason, const QString& initials) {
     std::erase_if(waivers, [&](const Waiver& one) { return refersTo(one, *finding); });
     waivers.push_back(
         {finding->rule, finding->subjects(), reason.toStdString(), initials.toStdString(), finding->value});
-    m_document.apply(
-        {tr("Waive %1").arg(shown(finding->title)).toStdString(), {replaceWaivers(std::move(waivers))}});
+    m_document.apply({tr("Waive %1").arg(translatedWords(finding->title)).toStdString(),
+                      {replaceWaivers(std::move(waivers))}});
 }
 
 void FindingsPanel::removeWaiver() {
@@ -149,7 +143,7 @@ void FindingsPanel::removeWaiver() {
     }
     Waivers waivers = m_document.circuit().waivers;
     std::erase_if(waivers, [&](const Waiver& one) { return refersTo(one, *finding); });
-    m_document.apply({tr("Take back the waiver of %1").arg(shown(finding->title)).toStdString(),
+    m_document.apply({tr("Take back the waiver of %1").arg(translatedWords(finding->title)).toStdString(),
                       {replaceWaivers(std::move(waivers))}});
 }
 

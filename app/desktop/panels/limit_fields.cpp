@@ -35,7 +35,7 @@ NameplateField limitField(const Circuit& circuit, const char* key, const QString
 
 NameplateField limitField(const Circuit& circuit, const ParameterSpec& spec, double ProjectLimits::*member) {
     return limitField(
-        circuit, spec.key.data(), shown(spec.label), {spec.kind, spec.low, spec.high},
+        circuit, spec.key.data(), translatedWords(spec.label), {spec.kind, spec.low, spec.high},
         [member](const ProjectLimits& limits) { return limits.*member; },
         [member](ProjectLimits& limits, double value) { limits.*member = value; });
 }

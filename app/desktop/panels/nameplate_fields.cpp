@@ -56,7 +56,7 @@ NameplateContent partsContent(const Circuit& circuit, const std::vector<PartId>&
         return content;
     }
     const Part& first = circuit.parts.at(parts.front());
-    const QString title = shown(kind->title());
+    const QString title = translatedWords(kind->title());
     content.heading = parts.size() == 1 ? shown(first.reference) + QLatin1Char(' ') + title
                                         : tr("%1 parts: %2").arg(parts.size()).arg(title);
     content.fields = partFields(circuit, parts);

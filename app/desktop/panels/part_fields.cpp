@@ -49,10 +49,10 @@ void addChoices(Builder& builder, const PartKind& kind) {
         const std::string key(spec.key);
         std::vector<NameplateField::Option> options;
         for (const ChoiceSpec::Option& option : spec.options) {
-            options.push_back({shown(option.id), shown(option.label)});
+            options.push_back({shown(option.id), translatedWords(option.label)});
         }
         builder.addChoice(
-            shown(spec.key), shown(spec.label), std::move(options),
+            shown(spec.key), translatedWords(spec.label), std::move(options),
             [&kind, key](const Part& part) { return editable(kind.choice(part, key)); },
             [key](Part& part, const QString& id) { part.choices[key] = id.toStdString(); });
     }
@@ -62,7 +62,7 @@ void addParameters(Builder& builder, const PartKind& kind) {
     for (const ParameterSpec& spec : kind.parameters()) {
         const std::string key(spec.key);
         builder.addQuantity(
-            shown(spec.key), shown(spec.label), rangeOf(spec),
+            shown(spec.key), translatedWords(spec.label), rangeOf(spec),
             [&kind, key](const Part& part) { return kind.value(part, key); },
             [key](Part& part, double value) { part.values[key] = value; });
     }
@@ -72,7 +72,7 @@ void addParameters(Builder& builder, const PartKind& kind) {
 void addSurroundings(Builder& builder) {
     std::vector<NameplateField::Option> where{{QString(), tr("not stated")}};
     for (const VehiclePlace& place : places()) {
-        where.push_back({shown(place.id), shown(place.label)});
+        where.push_back({shown(place.id), translatedWords(place.label)});
     }
     builder.addChoice(
         QStringLiteral("place"), tr("Place in the vehicle"), std::move(where),

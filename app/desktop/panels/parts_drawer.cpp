@@ -10,6 +10,9 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <numeric>
+
 namespace pumpwright {
 namespace {
 
@@ -33,6 +36,17 @@ protected:
 private:
     QStringList m_words;
 };
+
+/// A whole word counts more than the beginning of one.
+int fitOf(const QString& word, const QStringList& name) {
+    if (name.contains(word, Qt::CaseInsensitive)) {
+        return 2;
+    }
+    const bool begins = std::any_of(name.begin(), name.end(), [&](const QString& one) {
+        return one.startsWith(word, Qt::CaseInsensitive);
+    });
+    return begins ? 1 : 0;
+}
 
 } // namespace
 
@@ -95,21 +109,21 @@ void PartsDrawer::filter(const QString& text) {
     }
 }
 
-/// The first of the shown parts whose name holds most of the words as whole words: "fuse 10" means the fuse
-/// of 10 A, not one whose note has a 10 somewhere.
+/// The first of the shown parts whose name fits best: "fuse 10" means the fuse of 10 A, not one whose note
+/// has a 10 somewhere, and "pum" a pump.
 QModelIndex PartsDrawer::bestMatch(const QStringList& words) const {
     QModelIndex best;
-    qsizetype most = -1;
+    int most = -1;
     for (int group = 0; group < m_filtered->rowCount(); ++group) {
         const QModelIndex parent = m_filtered->index(group, PartsModel::Name);
         for (int row = 0; row < m_filtered->rowCount(parent); ++row) {
             const QModelIndex index = m_filtered->index(row, PartsModel::Name, parent);
             const QStringList name = index.data().toString().split(QLatin1Char(' '));
-            const auto count = std::count_if(words.begin(), words.end(), [&](const QString& word) {
-                return name.contains(word, Qt::CaseInsensitive);
+            const int fit = std::accumulate(words.begin(), words.end(), 0, [&](int sum, const QString& word) {
+                return sum + fitOf(word, name);
             });
-            if (count > most) {
-                most = count;
+            if (fit > most) {
+                most = fit;
                 best = index;
             }
         }

@@ -55,7 +55,7 @@ PartsModel::PartsModel(const Catalogue& catalogue, QObject* parent)
     for (const PartKind* kind : partKinds()) {
         if (offered.count(std::string(kind->id())) == 0) {
             groupOf(kind->group())
-                .items.push_back({shown(kind->title()), {}, 0, {}, newPart(*kind, {}, {}), kind});
+                .items.push_back({translatedWords(kind->title()), {}, 0, {}, newPart(*kind, {}, {}), kind});
         }
     }
     std::stable_sort(m_groups.begin(), m_groups.end(),
@@ -144,7 +144,7 @@ QVariant PartsModel::itemData(const Item& item, const QModelIndex& index, int ro
     case EntryIdRole:
         return item.entryId;
     case SearchTextRole:
-        return QStringList{item.title, item.note, shown(item.kind->title()),
+        return QStringList{item.title, item.note, translatedWords(item.kind->title()),
                            drawerGroupTitle(item.kind->group())}
             .join(QLatin1Char(' '));
     default:

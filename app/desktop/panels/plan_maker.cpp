@@ -3,9 +3,7 @@
 #include "app/desktop/dialogs.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/shown_text.h"
-#include "core/files/csv_table.h"
 #include "core/files/speed_trace_csv.h"
-#include "core/files/whole_file.h"
 #include "core/study/made_plan.h"
 
 #include <QComboBox>
@@ -20,7 +18,7 @@ PlanMaker::PlanMaker(Document& document, Dialogs& dialogs, QWidget* parent)
       m_seed(new QSpinBox(this)), m_make(new QPushButton(tr("Make"), this)),
       m_trace(new QPushButton(tr("From a speed trace…"), this)) {
     for (const DriveSort& sort : driveSorts()) {
-        m_sorts->addItem(shown(sort.label), editable(sort.id));
+        m_sorts->addItem(translatedWords(sort.label), editable(sort.id));
     }
     m_sorts->setAccessibleName(tr("Sort of drive"));
     m_seed->setRange(1, 999999);
@@ -52,9 +50,7 @@ void PlanMaker::openTrace() {
     if (path.isEmpty()) {
         return;
     }
-    const Result<std::string> text = fileText(path.toStdString(), kMostCsvBytes);
-    const Result<SpeedTrace> trace =
-        text ? parseSpeedTrace(*text, path.toStdString()) : tl::unexpected(text.error());
+    const Result<SpeedTrace> trace = readSpeedTrace(path.toStdString());
     take(trace ? planFromTrace(m_document.circuit(), *trace) : tl::unexpected(trace.error()));
 }
 

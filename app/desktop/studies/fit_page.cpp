@@ -5,9 +5,9 @@
 #include "app/desktop/panels/plan_cell_delegate.h"
 #include "app/desktop/panels/quantity_text.h"
 #include "app/desktop/panels/table_names.h"
+#include "app/desktop/shown_text.h"
 #include "app/desktop/studies/log_columns_model.h"
 #include "app/desktop/studies/study_page.h"
-#include "core/files/whole_file.h"
 #include "core/parts/document_fields.h"
 #include "core/sheet/fit_tables.h"
 
@@ -183,14 +183,12 @@ void FitPage::openLog() {
     if (path.isEmpty()) {
         return;
     }
-    const Result<std::string> text = fileText(path.toStdString(), kMostCsvBytes);
-    Result<CsvNumbers> table =
-        text ? parseCsvNumbers(*text, path.toStdString()) : tl::unexpected(text.error());
+    Result<CsvNumbers> table = readCsvNumbers(path.toStdString());
     if (!table) {
         m_dialogs.showError(tr("The log cannot be read."), table.error());
         return;
     }
-    m_file->setText(QFileInfo(path).fileName());
+    m_file->setText((QFileInfo(path).fileName() + QLatin1Char(' ') + shown(thinningNote(*table))).trimmed());
     const LogReading reading = guessedReading(m_document.circuit(), *table);
     m_columns->setLog(std::move(*table), reading, logTargets(m_document.circuit()));
 }

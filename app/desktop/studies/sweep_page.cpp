@@ -80,7 +80,7 @@ SweepPage::AxisFields SweepPage::newAxis(const QString& name, const QString& non
 
 void SweepPage::build() {
     for (const Measure& measure : measures()) {
-        m_result->addItem(shown(measure.label), editable(measure.id));
+        m_result->addItem(translatedWords(measure.label), editable(measure.id));
     }
     m_result->setAccessibleName(tr("Result"));
     m_points->setAccessibleName(tr("Points along each value"));

@@ -14,6 +14,7 @@
 #include <QGuiApplication>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -505,6 +506,41 @@ TEST_CASE("a middle drag pans by as many pixels as the pointer moves", "[canvas]
     QTest::mouseRelease(canvas.view.viewport(), Qt::MiddleButton, {}, {340, 250});
     CHECK((canvas.pixel(0, 0) - before - QPoint(40, -50)).manhattanLength() <= 2);
     CHECK(canvas.steps() == 0);
+}
+
+TEST_CASE("what scrolling and scrubbing leave on the screen is what painting it all gives", "[canvas]") {
+    Canvas canvas(CircuitBuilder()
+                      .part("supply", "G1")
+                      .part("hand-switch", "S1", {}, {{"atStart", "on"}})
+                      .part("lamp", "P1")
+                      .wire("G1.30", "S1.1")
+                      .wire("S1.2", "P1.1")
+                      .wire("P1.2", "G1.31")
+                      .build());
+    REQUIRE(QTest::qWaitFor([&] { return !canvas.analysis.isRunning() && canvas.analysis.drive(); }, 60000));
+    const auto seen = [&] {
+        QCoreApplication::processEvents();
+        return canvas.view.screen()->grabWindow(canvas.view.winId()).toImage();
+    };
+    const auto isWhole = [&] {
+        const QImage left = seen();
+        canvas.view.viewport()->update();
+        return !left.isNull() && left == seen();
+    };
+    const QImage before = seen();
+    canvas.view.setFocus();
+    CHECK(isWhole());
+    canvas.key(Qt::Key_Left);
+    canvas.key(Qt::Key_Down);
+    CHECK(isWhole());
+    CHECK(seen() != before);
+    canvas.analysis.setCursor(canvas.analysis.drive()->recording.duration_s / 2);
+    CHECK(isWhole());
+    canvas.selection.select({{PartId{"P1"}}, {}, {}});
+    CHECK(isWhole());
+    canvas.view.zoomOut();
+    canvas.key(Qt::Key_Right);
+    CHECK(isWhole());
 }
 
 TEST_CASE("showing an object from a panel brings it into view", "[canvas]") {

@@ -11,7 +11,7 @@ TEST_CASE("the details of a finding ask for the page of its rule", "[panels][rul
     Finding finding;
     finding.rule = "voltage-drop";
     finding.title = "Voltage drop";
-    finding.remedies = {{"Lay larger wires.", {}}};
+    finding.remedies = {{say("Lay larger wires."), {}}};
     details.showFinding(&finding, {});
     QSignalSpy asked(&details, &FindingDetails::pageChosen);
     details.findChild<QPushButton*>(QStringLiteral("readAboutRule"))->click();

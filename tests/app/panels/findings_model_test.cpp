@@ -20,7 +20,7 @@ Finding findingAbout(const std::string& wire, SignalWord word = SignalWord::Warn
     finding.value = 30;
     finding.limit = 20;
     finding.kind = QuantityKind::Current;
-    finding.remedies = {{"Use a thicker wire.", std::nullopt}};
+    finding.remedies = {{say("Use a thicker wire."), std::nullopt}};
     return finding;
 }
 

@@ -1,3 +1,4 @@
+#include "app/desktop/shown_text.h"
 #include "app/desktop/translations.h"
 #include "tests/app/window/bench.h"
 
@@ -73,6 +74,21 @@ QString textsFile(const QString& language) {
     return QStringLiteral("resources/translations/pumpwright_%1.ts").arg(language);
 }
 
+QString coreTextsFile(const QString& language) {
+    return QStringLiteral("resources/translations/core_%1.ts").arg(language);
+}
+
+/// Which facts a pattern of core asks for, by their number in order.
+std::multiset<int> factsUsed(const QString& pattern) {
+    static const QRegularExpression kFact(QStringLiteral("\\{(\\d*)\\}"));
+    std::multiset<int> facts;
+    for (auto match = kFact.globalMatch(pattern); match.hasNext();) {
+        const QString number = match.next().captured(1);
+        facts.insert(number.isEmpty() ? static_cast<int>(facts.size()) : number.toInt());
+    }
+    return facts;
+}
+
 std::set<std::pair<QString, QString>> keysOf(const std::vector<Message>& messages) {
     std::set<std::pair<QString, QString>> keys;
     for (const Message& message : messages) {
@@ -131,6 +147,49 @@ TEST_CASE("every text of the window is there in German and in Spanish", "[window
             }
         }
     }
+}
+
+TEST_CASE("every text of core is there in German and in Spanish, with all its facts",
+          "[window][translations]") {
+    for (const QString& language : spokenLanguages()) {
+        const auto messages = messagesOf(coreTextsFile(language));
+        REQUIRE(messages.size() > 700);
+        for (const Message& message : messages) {
+            INFO(language.toStdString() << ": " << message.source.toStdString());
+            CHECK(message.isFinished);
+            REQUIRE(message.texts.size() == 1);
+            const QString& text = message.texts.front();
+            CHECK_FALSE(text.trimmed().isEmpty());
+            CHECK(text.startsWith(QLatin1Char(' ')) == message.source.startsWith(QLatin1Char(' ')));
+            const int facts = static_cast<int>(message.source.count(QStringLiteral("{}")));
+            CHECK(factsUsed(text) == factsUsed(message.source));
+            CHECK_NOTHROW(filledIn(text.toStdString(), std::vector<std::string>(std::size_t(facts), "x")));
+        }
+    }
+}
+
+TEST_CASE("the texts of core that translators see are those of the sources", "[window][translations]") {
+    const QTemporaryDir folder;
+    const QString fresh = folder.filePath(QStringLiteral("core_de.ts"));
+    QProcess update;
+    update.start(QStringLiteral("python3"),
+                 {QStringLiteral("resources/translations/update_core.py"), QStringLiteral(PUMPWRIGHT_LUPDATE),
+                  QStringLiteral("core"), fresh});
+    REQUIRE(update.waitForFinished(60000));
+    REQUIRE(update.exitCode() == 0);
+    const auto now = keysOf(messagesOf(fresh));
+    CHECK(keysOf(messagesOf(coreTextsFile(QStringLiteral("de")))) == now);
+    CHECK(keysOf(messagesOf(coreTextsFile(QStringLiteral("es")))) == now);
+}
+
+TEST_CASE("a finding is told in the user's language, facts and all", "[window][translations]") {
+    speak(QLocale(QLocale::German));
+    CHECK(translatedWords("Vacuum pump") == QStringLiteral("Unterdruckpumpe"));
+    const Text found = say("{} and {}", std::string("K1"), std::string("{} & <b>"));
+    CHECK(translated(found) == QStringLiteral("K1 und {} & <b>"));
+    speak(QLocale(QLocale::English));
+    CHECK(translated(found) == QStringLiteral("K1 and {} & <b>"));
+    CHECK(translatedWords("Vacuum pump") == QStringLiteral("Vacuum pump"));
 }
 
 TEST_CASE("the texts that translators see are those of the sources", "[window][translations]") {

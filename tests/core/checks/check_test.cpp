@@ -19,11 +19,11 @@ Waiver waiverFor(const Finding& finding) {
 
 TEST_CASE("a sound circuit gets no finding above a notice", "[checks]") {
     for (const Finding& finding : allFindings(equippedVan().build())) {
-        INFO(finding.rule + ": " + finding.what);
+        INFO(finding.rule + ": " + finding.what.english());
         CHECK(finding.word == SignalWord::Notice);
     }
     for (const Finding& finding : allFindings(switchedLamp().build())) {
-        FAIL_CHECK(finding.rule + ": " + finding.what);
+        FAIL_CHECK(finding.rule + ": " + finding.what.english());
     }
 }
 

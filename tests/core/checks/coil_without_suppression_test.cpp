@@ -27,8 +27,9 @@ TEST_CASE("a coil with nothing across it makes a spike as far as the gap stands 
     // one 330 V. I·√(L/C) would be above 3 kV.
     CHECK(finding.value == Approx(330));
     CHECK(finding.limit == Approx(100));
-    CHECK(finding.what.find("opening gap") != std::string::npos);
-    CHECK(finding.what.find("across the contact 1–2 of B1, which stands 330 V") != std::string::npos);
+    CHECK(finding.what.english().find("opening gap") != std::string::npos);
+    CHECK(finding.what.english().find("across the contact 1–2 of B1, which stands 330 V") !=
+          std::string::npos);
     checkComplete(finding);
     REQUIRE(finding.remedies.size() == 2);
     checkRemedy(circuit, finding, 0);
@@ -56,7 +57,7 @@ TEST_CASE("the drive's own spike counts where the coil was switched off in it",
     CHECK(finding.limit == Approx(100));
     REQUIRE(finding.at_s.has_value());
     CHECK(*finding.at_s == Approx(5));
-    CHECK(finding.what.find("in the drive") != std::string::npos);
+    CHECK(finding.what.english().find("in the drive") != std::string::npos);
     const DriveResult at = switchedOff(100);
     CHECK(findings("coil-without-suppression", circuit, &at).empty());
     const DriveResult below = switchedOff(99);
@@ -125,7 +126,7 @@ TEST_CASE("with plus on 85 the remedy is a diode outside, the other way round",
     }
     const Finding finding = onlyFinding("coil-without-suppression", circuit);
     REQUIRE(finding.remedies.size() == 1);
-    CHECK(finding.remedies[0].text.find("cathode to K1.85") != std::string::npos);
+    CHECK(finding.remedies[0].text.english().find("cathode to K1.85") != std::string::npos);
     checkRemedy(circuit, finding);
     CHECK(findings("suppression-diode-reversed", afterRemedy(circuit, finding)).empty());
 }
@@ -152,7 +153,7 @@ TEST_CASE("a semiconductor's breakdown voltage is the limit of the spike that it
     const Finding finding = onlyFinding("coil-without-suppression", circuit);
     CHECK(finding.value == Approx(1.005 * (60 - 12.65)).epsilon(0.001));
     CHECK(finding.limit == Approx(60 - 12.65).epsilon(0.001));
-    CHECK(finding.what.find("the output 1–2 of K2, which stands 60 V") != std::string::npos);
+    CHECK(finding.what.english().find("the output 1–2 of K2, which stands 60 V") != std::string::npos);
     checkComplete(finding);
     checkRemedy(circuit, finding);
 }

@@ -28,8 +28,8 @@ TEST_CASE("a motor is broken within the inductive rating",
     CHECK(finding.value == Approx(5.5));
     CHECK(finding.limit == Approx(5.4));
     CHECK(finding.word == SignalWord::Caution);
-    CHECK(finding.what.find("inductive") != std::string::npos);
-    CHECK(finding.what.find("(a motor, DC-3)") != std::string::npos);
+    CHECK(finding.what.english().find("inductive") != std::string::npos);
+    CHECK(finding.what.english().find("(a motor, DC-3)") != std::string::npos);
     checkComplete(finding);
 }
 
@@ -51,7 +51,8 @@ TEST_CASE("a lamp is broken within the resistive rating", "[checks][contact-brea
             .build();
     };
     CHECK(findings("contact-breaking-current", lamp(5)).empty());
-    CHECK(onlyFinding("contact-breaking-current", lamp(4.9)).what.find("resistive") != std::string::npos);
+    CHECK(onlyFinding("contact-breaking-current", lamp(4.9)).what.english().find("resistive") !=
+          std::string::npos);
 }
 
 TEST_CASE("what flows just before an opening in the drive counts", "[checks][contact-breaking-current]") {

@@ -13,7 +13,7 @@ TEST_CASE("a contact may carry its rating by the nameplates and no more",
     CHECK(finding.parts == std::vector<PartId>{{"S1"}});
     CHECK(finding.value == Approx(5));
     CHECK(finding.limit == Approx(4.99));
-    CHECK(finding.what.find("by the nameplates") != std::string::npos);
+    CHECK(finding.what.english().find("by the nameplates") != std::string::npos);
     checkComplete(finding);
 }
 
@@ -118,7 +118,7 @@ TEST_CASE("in heat a relay's contact carries less", "[checks][contact-continuous
     CHECK(findings("contact-continuous-current", carrying(50.1, 358.15)).size() == 1);
     const Finding finding = onlyFinding("contact-continuous-current", carrying(45, 398.15));
     CHECK(finding.limit == Approx(30));
-    CHECK(finding.what.find("rated for 70 A, and good for 30 A at 125 °C") != std::string::npos);
+    CHECK(finding.what.english().find("rated for 70 A, and good for 30 A at 125 °C") != std::string::npos);
 }
 
 TEST_CASE("a power relay beside a timer carries what its contact cannot",

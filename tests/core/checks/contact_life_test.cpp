@@ -35,7 +35,7 @@ TEST_CASE("a contact lasts ten years of such drives", "[checks][contact-life][ra
     CHECK(finding.parts == std::vector<PartId>{{"K1"}});
     CHECK(finding.value == Approx(180'000));
     CHECK(finding.limit == Approx(179'900));
-    CHECK(finding.what.find("18000 times in a year") != std::string::npos);
+    CHECK(finding.what.english().find("18000 times in a year") != std::string::npos);
     CHECK(finding.word == SignalWord::Caution);
     checkComplete(finding);
 }

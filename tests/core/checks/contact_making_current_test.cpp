@@ -82,7 +82,7 @@ TEST_CASE("a sound circuit closes on no inrush beyond the rating", "[checks][con
 TEST_CASE("a power relay takes over the inrush", "[checks][contact-making-current]") {
     const Circuit circuit = pumpOn(8);
     const Finding finding = onlyFinding("contact-making-current", circuit);
-    CHECK(finding.what.find("into a motor, DC-3") != std::string::npos);
+    CHECK(finding.what.english().find("into a motor, DC-3") != std::string::npos);
     checkRemedy(circuit, finding);
 }
 
@@ -95,7 +95,7 @@ TEST_CASE("a contact of 10 A suits a filament lamp of 2 A", "[checks][contact-ma
     };
     CHECK(findings("contact-making-current", lampOf(2, 10)).empty());
     const Finding finding = onlyFinding("contact-making-current", lampOf(2.01, 10));
-    CHECK(finding.what.find("into a filament lamp, DC-6") != std::string::npos);
+    CHECK(finding.what.english().find("into a filament lamp, DC-6") != std::string::npos);
     CHECK(findings("contact-making-current", lampOf(2.01, 30)).empty()); // its maker says so
 }
 

@@ -52,7 +52,7 @@ TEST_CASE("the worst of several shortages leads, and one larger diode ends them"
         acrossPump({{"ratedCurrent_A", 1}, {"surgeCurrent_A", 10}, {"reverseVoltage_V", 20}});
     const Finding finding = onlyFinding("diode-too-small", circuit);
     CHECK(finding.limit == Approx(5.5));
-    CHECK(finding.what.find("blocks 20 V") != std::string::npos);
+    CHECK(finding.what.english().find("blocks 20 V") != std::string::npos);
     checkRemedy(circuit, finding);
 }
 

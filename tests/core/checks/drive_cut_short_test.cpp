@@ -19,7 +19,7 @@ TEST_CASE("a drive that stopped is a finding that names the part", "[checks][dri
     const Finding finding = onlyFinding("drive-cut-short", soundVan().build(), &drive);
     CHECK(finding.word == SignalWord::Warning);
     CHECK(finding.parts == std::vector{PartId{"K1"}});
-    CHECK(finding.what == drive.message);
+    CHECK(finding.what.english() == drive.message);
     CHECK(finding.value == Approx(12));
     checkComplete(finding);
 }

@@ -64,7 +64,7 @@ TEST_CASE("a fuse that opens in the drive is found whatever it carries for long"
     CHECK(finding.value == Approx(60));
     REQUIRE(finding.at_s.has_value());
     CHECK(*finding.at_s == Approx(7.5));
-    CHECK(finding.what.find("opens in the drive") != std::string::npos);
+    CHECK(finding.what.english().find("opens in the drive") != std::string::npos);
 }
 
 TEST_CASE("a sound circuit has no fuse smaller than its load", "[checks][fuse-smaller-than-load]") {

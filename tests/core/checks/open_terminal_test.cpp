@@ -8,7 +8,7 @@ TEST_CASE("a pump without its ground wire has an open terminal", "[checks][open-
     const auto found = findings("open-terminal", circuit);
     REQUIRE(found.size() == 2); // the pump and the ground point that it was wired to
     CHECK(found[0].parts == std::vector<PartId>{{"M1"}});
-    CHECK(found[0].what.find("terminal -") != std::string::npos);
+    CHECK(found[0].what.english().find("terminal -") != std::string::npos);
     CHECK(found[1].parts == std::vector<PartId>{{"X2"}});
     checkComplete(found[0]);
 }

@@ -69,7 +69,7 @@ TEST_CASE("presses that lack assist are counted and the worst is named", "[check
     const Finding finding = onlyFinding("press-without-assist", circuit, &drive);
     CHECK(finding.value == Approx(0.2));
     CHECK(*finding.at_s == Approx(25));
-    CHECK(finding.what.find("3 of 4 presses") != std::string::npos);
+    CHECK(finding.what.english().find("3 of 4 presses") != std::string::npos);
 }
 
 TEST_CASE("assist that lags while the force rises is not counted", "[checks][press-without-assist]") {

@@ -15,7 +15,7 @@ TEST_CASE("whatever a file holds, every finding is complete and its edits can be
         INFO("circuit " << round);
         const Circuit circuit = random.circuit();
         for (const Finding& finding : allFindings(circuit)) {
-            INFO(finding.rule << ": " << finding.what);
+            INFO(finding.rule << ": " << finding.what.english());
             checkComplete(finding);
             CHECK(std::isfinite(finding.value));
             CHECK(std::isfinite(finding.limit));

@@ -20,7 +20,7 @@ TEST_CASE("a part without a reference is one too many", "[checks][reference-not-
     Circuit circuit = soundVan().build();
     circuit.parts.at(PartId{"K1"}).reference = "";
     const Finding finding = onlyFinding("reference-not-unique", circuit);
-    CHECK(finding.what.find("1 part has no reference") != std::string::npos);
+    CHECK(finding.what.english().find("1 part has no reference") != std::string::npos);
     checkRemedy(circuit, finding);
 }
 
@@ -35,6 +35,6 @@ TEST_CASE("wires and hoses are told apart by their references too", "[checks][re
     circuit.hoses.at(HoseId{"h1"}).reference = "";
     const Finding hoses = onlyFinding("reference-not-unique", circuit);
     CHECK(hoses.hoses == std::vector<HoseId>{{"h1"}});
-    CHECK(hoses.what.find("1 hose has no reference") != std::string::npos);
+    CHECK(hoses.what.english().find("1 hose has no reference") != std::string::npos);
     checkRemedy(circuit, hoses);
 }

@@ -64,7 +64,7 @@ std::set<std::string> checkRemediesOf(const std::string& name, const Circuit& ci
             if (!remedy.edit) {
                 continue;
             }
-            INFO(name << ": " << finding.what << " " << remedy.text);
+            INFO(name << ": " << finding.what.english() << " " << remedy.text.english());
             Circuit cured = circuit;
             applyEdit(cured, *remedy.edit);
             const std::vector<Finding> after = findingsWith(cured, driven);

@@ -72,12 +72,12 @@ inline void checkRemedy(const Circuit& circuit, const Finding& finding, std::siz
 inline void checkComplete(const Finding& finding) {
     CHECK_FALSE(finding.title.empty());
     CHECK_FALSE(finding.subjects().empty());
-    CHECK_FALSE(finding.what.empty());
+    CHECK_FALSE(finding.what.isEmpty());
     CHECK_FALSE(finding.source.empty());
-    CHECK_FALSE(finding.why.empty());
+    CHECK_FALSE(finding.why.isEmpty());
     REQUIRE_FALSE(finding.remedies.empty());
     for (const Remedy& remedy : finding.remedies) {
-        CHECK_FALSE(remedy.text.empty());
+        CHECK_FALSE(remedy.text.isEmpty());
         CHECK((!remedy.edit || (!remedy.edit->changes.empty() && !remedy.edit->name.empty())));
     }
 }

@@ -22,7 +22,7 @@ TEST_CASE("circuits that were put right raise nothing above a notice", "[checks]
         const DriveResult drive = simulateDrive(circuit);
         REQUIRE(drive.status == DriveStatus::Finished);
         for (const Finding& finding : allFindings(circuit, &drive)) {
-            INFO(finding.rule << ": " << finding.what);
+            INFO(finding.rule << ": " << finding.what.english());
             CHECK(finding.word == SignalWord::Notice);
         }
     }

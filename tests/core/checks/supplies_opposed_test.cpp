@@ -31,7 +31,7 @@ TEST_CASE("a battery that stands plus on minus to another is a danger",
     CHECK(finding.word == SignalWord::Danger);
     CHECK(finding.parts == std::vector<PartId>{{"G1"}, {"G2"}});
     CHECK(finding.value == Approx(2 * emf_V(circuit, "G1") / 0.02).epsilon(0.001));
-    CHECK(finding.what.find("as soon as S1 (1–2) closes") != std::string::npos);
+    CHECK(finding.what.english().find("as soon as S1 (1–2) closes") != std::string::npos);
     checkComplete(finding);
     checkRemedy(circuit, finding);
 }

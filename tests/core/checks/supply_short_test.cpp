@@ -8,8 +8,8 @@ TEST_CASE("a wire from plus to ground is a short without anything closing",
     const Finding finding =
         onlyFinding("supply-short", builder.part("ground", "X9").wire("G1.30", "X9.31").build());
     CHECK(finding.word == SignalWord::Danger);
-    CHECK(finding.what.find("closes") == std::string::npos);
-    CHECK(finding.what.find("no fuse") != std::string::npos);
+    CHECK(finding.what.english().find("closes") == std::string::npos);
+    CHECK(finding.what.english().find("no fuse") != std::string::npos);
     CHECK(finding.wires == std::vector<WireId>{{"w6"}, {"w5"}});
     CHECK(finding.value > 100);
     checkComplete(finding);
@@ -22,8 +22,8 @@ TEST_CASE("a switch that bridges its lamp is a short when it closes, up to the f
         builder.part("hand-switch", "S2").wire("S1.2", "S2.1").wire("S2.2", "P1.2").build();
     const Finding finding = onlyFinding("supply-short", circuit);
     CHECK(finding.word == SignalWord::Warning);
-    CHECK(finding.what.find("S1 (1–2) and S2 (1–2) close") != std::string::npos);
-    CHECK(finding.what.find("until F1 opens") != std::string::npos);
+    CHECK(finding.what.english().find("S1 (1–2) and S2 (1–2) close") != std::string::npos);
+    CHECK(finding.what.english().find("until F1 opens") != std::string::npos);
 }
 
 TEST_CASE("contacts of one relay that are never closed together make no short",
@@ -48,7 +48,7 @@ TEST_CASE("contacts of one relay that are never closed together make no short",
                               .build();
     CHECK(findings("supply-short", brake).empty());
     const Finding finding = onlyFinding("supply-short", changeover("K1.87a").build());
-    CHECK(finding.what.find("S1 (1–2) closes") != std::string::npos);
+    CHECK(finding.what.english().find("S1 (1–2) closes") != std::string::npos);
 }
 
 TEST_CASE("the contacts that make the short are tried first among many", "[checks][supply-short]") {
@@ -64,7 +64,7 @@ TEST_CASE("the contacts that make the short are tried first among many", "[check
                                 .wire("Z2.2", "P1.2")
                                 .build();
     const Finding finding = onlyFinding("supply-short", circuit);
-    CHECK(finding.what.find("Z1 (1–2) and Z2 (1–2) close") != std::string::npos);
+    CHECK(finding.what.english().find("Z1 (1–2) and Z2 (1–2) close") != std::string::npos);
 }
 
 TEST_CASE("a diode in its direction across the supply is a short, against it none",
@@ -103,7 +103,7 @@ TEST_CASE("two outputs that pull one line to plus and to ground are a short over
     };
     const Finding finding = onlyFinding("supply-short", lineOf("G1.31"));
     CHECK(finding.word == SignalWord::Danger);
-    CHECK(finding.what.find("K1 (30–87) and K2 (30–87) close") != std::string::npos);
+    CHECK(finding.what.english().find("K1 (30–87) and K2 (30–87) close") != std::string::npos);
     CHECK(findings("supply-short", lineOf("K1.30")).empty());
 }
 
@@ -119,6 +119,6 @@ TEST_CASE("outputs against each other on two lines are two shorts", "[checks][su
     }
     const auto found = findings("supply-short", builder.build());
     REQUIRE(found.size() == 2);
-    CHECK(found[0].what.find("K10 (30–87) and K11 (30–87) close") != std::string::npos);
-    CHECK(found[1].what.find("K20 (30–87) and K21 (30–87) close") != std::string::npos);
+    CHECK(found[0].what.english().find("K10 (30–87) and K11 (30–87) close") != std::string::npos);
+    CHECK(found[1].what.english().find("K20 (30–87) and K21 (30–87) close") != std::string::npos);
 }

@@ -48,7 +48,7 @@ TEST_CASE("plus on 85 of a relay with built-in diode is found, and the wires exc
     const Circuit circuit = turnedCoil("diode");
     const Finding finding = onlyFinding("suppression-diode-reversed", circuit);
     CHECK(finding.parts == std::vector<PartId>{{"K1"}});
-    CHECK(finding.what.find("plus is on 85") != std::string::npos);
+    CHECK(finding.what.english().find("plus is on 85") != std::string::npos);
     checkRemedy(circuit, finding);
     CHECK(findings("suppression-diode-reversed", turnedCoil("zener")).size() ==
           1); // diode and zener in a row

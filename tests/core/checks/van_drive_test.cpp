@@ -18,7 +18,7 @@ DrivePlan pressesAt(std::vector<double> times_s, double duration_s) {
 std::set<std::string> raised(const Circuit& circuit, const DriveResult& drive) {
     std::set<std::string> ids;
     for (const Finding& finding : allFindings(circuit, &drive)) {
-        UNSCOPED_INFO(finding.rule << ": " << finding.what);
+        UNSCOPED_INFO(finding.rule << ": " << finding.what.english());
         if (finding.word < SignalWord::Notice) {
             ids.insert(finding.rule);
         }

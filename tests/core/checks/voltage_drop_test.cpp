@@ -90,7 +90,7 @@ TEST_CASE("in the drive the terminal voltages while the load runs decide", "[che
     const DriveResult below = runningOn(10.79);
     const Finding finding = onlyFinding("voltage-drop", circuit, &below);
     CHECK(finding.value == Approx(1.21 / 12).epsilon(1e-4));
-    CHECK(finding.what.find("in the drive") != std::string::npos);
+    CHECK(finding.what.english().find("in the drive") != std::string::npos);
 }
 
 TEST_CASE("the pause between two runs is no loss", "[checks][voltage-drop]") {

@@ -59,7 +59,7 @@ TEST_CASE("a bundle lowers what a wire may carry", "[checks][wire-over-capacity]
     CHECK(findings("wire-over-capacity", circuit).empty());
     circuit.wires.at(WireId{"w3"}).bundled = 5;
     const Finding finding = onlyFinding("wire-over-capacity", circuit);
-    CHECK(finding.what.find("bundle of 5") != std::string::npos);
+    CHECK(finding.what.english().find("bundle of 5") != std::string::npos);
 }
 
 TEST_CASE("the remedy lays a gauge that is enough", "[checks][wire-over-capacity]") {

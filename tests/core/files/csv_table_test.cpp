@@ -4,8 +4,6 @@
 #include "core/files/csv_table.h"
 #include "tests/support/catch.h"
 
-#include <cmath>
-
 using namespace pumpwright;
 
 namespace {
@@ -64,33 +62,4 @@ TEST_CASE("numbers are read with the decimal sign that the separator leaves", "[
         CAPTURE(none);
         CHECK_FALSE(csvNumber(none, ';').has_value());
     }
-}
-
-TEST_CASE("numbers are found below a preamble and their names", "[files][csv-table]") {
-    const auto table = parseCsvNumbers(
-        "Logger 7;;\nstarted;today;\nTime [s];Vacuum [kPa];U [V]\n0;1,5;12\n1;;12,1\n2;3\n3;x;1\n");
-    REQUIRE(table);
-    CHECK(table->names == std::vector<std::string>{"Time [s]", "Vacuum [kPa]", "U [V]"});
-    CHECK(table->columns[0] == std::vector<double>{0, 1, 3}); // the short row is passed over
-    CHECK(table->columns[1][0] == 1.5);
-    CHECK(std::isnan(table->columns[1][1]));
-    CHECK(table->columns[2][1] == 12.1);
-}
-
-TEST_CASE("a table without names has columns without names", "[files][csv-table]") {
-    const auto table = parseCsvNumbers("0,1\n1,2\n");
-    REQUIRE(table);
-    CHECK(table->names == std::vector<std::string>{"", ""});
-    CHECK(table->columns[1].size() == 2);
-}
-
-TEST_CASE("what is no table of numbers is refused with a reason", "[files][csv-table]") {
-    CHECK_FALSE(parseCsvNumbers(""));
-    CHECK_FALSE(parseCsvNumbers("name,colour\nK1,red\n"));
-    const auto wide = parseCsvNumbers(std::string_view("\xFF\xFEt\0", 4), "log.csv");
-    REQUIRE_FALSE(wide);
-    CHECK(wide.error().text.find("UTF-8") != std::string::npos);
-    const auto cutOff = parseCsvNumbers("t,u\n0,1\n1,\"2\n", "log.csv");
-    REQUIRE_FALSE(cutOff);
-    CHECK(cutOff.error().place.line == 3);
 }

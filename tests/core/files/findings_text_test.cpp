@@ -11,11 +11,11 @@ Finding finding(const std::string& title, SignalWord word) {
     one.rule = "some-rule";
     one.title = title;
     one.word = word;
-    one.what = "P1 carries 3 A and may carry 2 A.";
+    one.what = say("P1 carries 3 A and may carry 2 A.");
     one.source = "common practice, no published source";
-    one.why = "It gets hot.";
+    one.why = say("It gets hot.");
     one.parts = {PartId{"P1"}};
-    one.remedies = {{"Take a thicker wire.", std::nullopt}, {"Take a smaller lamp.", std::nullopt}};
+    one.remedies = {{say("Take a thicker wire."), std::nullopt}, {say("Take a smaller lamp."), std::nullopt}};
     return one;
 }
 

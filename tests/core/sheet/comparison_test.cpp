@@ -29,7 +29,7 @@ Finding findingAbout(const char* wire, const char* what) {
     finding.title = "Wire too thin";
     finding.word = SignalWord::Warning;
     finding.wires = {WireId{wire}};
-    finding.what = what;
+    finding.what = say(what);
     return finding;
 }
 

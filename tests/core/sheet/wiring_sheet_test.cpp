@@ -34,8 +34,8 @@ Finding finding(const std::string& what, SignalWord word = SignalWord::Caution) 
     one.word = word;
     one.what = what;
     one.source = "common practice, no published source";
-    one.why = "Because.";
-    one.remedies = {{"Do something.", std::nullopt}};
+    one.why = say("Because.");
+    one.remedies = {{say("Do something."), std::nullopt}};
     return one;
 }
 
