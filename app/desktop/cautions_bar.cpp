@@ -43,7 +43,7 @@ QGridLayout* newTexts(QWidget* parent) {
     const auto& all = cautions();
     const int rows = (static_cast<int>(all.size()) + 1) / 2;
     for (int i = 0; i < static_cast<int>(all.size()); ++i) {
-        const QString text = QStringLiteral("• ") + shown(all[static_cast<std::size_t>(i)]);
+        const QString text = QStringLiteral("• ") + translatedWords(all[static_cast<std::size_t>(i)]);
         grid->addWidget(newLabel(text, parent), i % rows, i / rows, Qt::AlignTop);
     }
     grid->setColumnStretch(0, 1);

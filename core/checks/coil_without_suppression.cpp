@@ -117,8 +117,10 @@ std::vector<Remedy> remedies(const Survey& survey, const Branch& branch) {
 
 /// "contact 1–2 of B1", "output 1–2 of K2".
 Text openingName(const Survey& survey, const Opening& opening) {
-    return say(opening.semiconductor ? "the output {}–{} of {}" : "the contact {}–{} of {}",
-               opening.branch->from, opening.branch->to, nameOf(survey.circuit(), opening.branch->part));
+    const std::string name = nameOf(survey.circuit(), opening.branch->part);
+    return opening.semiconductor
+               ? say("the output {}–{} of {}", opening.branch->from, opening.branch->to, name)
+               : say("the contact {}–{} of {}", opening.branch->from, opening.branch->to, name);
 }
 
 Text originOf(const Spike& spike, const Opening& opening) {

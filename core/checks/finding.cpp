@@ -7,15 +7,15 @@ namespace pumpwright {
 std::string_view signalWordName(SignalWord word) {
     switch (word) {
     case SignalWord::Danger:
-        return "DANGER";
+        return words("DANGER");
     case SignalWord::Warning:
-        return "WARNING";
+        return words("WARNING");
     case SignalWord::Caution:
-        return "CAUTION";
+        return words("CAUTION");
     case SignalWord::Notice:
-        return "NOTICE";
+        return words("NOTICE");
     }
-    return "NOTICE";
+    return words("NOTICE");
 }
 
 std::vector<std::string> Finding::subjects() const {

@@ -65,9 +65,9 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         Finding finding = newFinding(rule);
         finding.parts = {id};
         finding.wires = wiresAt(survey.circuit(), id, open);
-        finding.what = say(open.size() == 1 ? "{} has nothing connected to terminal {}."
-                                            : "{} has nothing connected to terminals {}.",
-                           name, listOf(open));
+        finding.what = open.size() == 1
+                           ? say("{} has nothing connected to terminal {}.", name, open.front())
+                           : say("{} has nothing connected to terminals {}.", name, listOf(open));
         finding.value = static_cast<double>(open.size());
         finding.limit = 0;
         finding.why = say("A part with an open terminal does not work, or works only by chance.");

@@ -121,9 +121,7 @@ Text whatCloses(const Survey& survey, const Opposition& found) {
             }
         }
     }
-    return contacts.empty() ? Text()
-                            : say(contacts.size() == 1 ? " as soon as {} closes" : " as soon as {} close",
-                                  listOf(contacts));
+    return asSoonAsClosed(contacts);
 }
 
 Finding findingFor(const Rule& rule, const Survey& survey, const Opposition& found) {

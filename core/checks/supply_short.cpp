@@ -137,11 +137,8 @@ Finding findingFor(const Rule& rule, const Survey& survey, const Branch& source,
     finding.kind = QuantityKind::Current;
     finding.what =
         say("{} is short-circuited{}: about {} flow over {}{}.", nameOf(survey.circuit(), source.part),
-            found.contacts.empty()
-                ? Text()
-                : say(found.contacts.size() == 1 ? " as soon as {} closes" : " as soon as {} close",
-                      listOf(found.contacts)),
-            amount(finding.value, finding.kind), listOf(namesOf(survey.circuit(), found.wires)),
+            asSoonAsClosed(found.contacts), amount(finding.value, finding.kind),
+            listOf(namesOf(survey.circuit(), found.wires)),
             found.fuses.empty() ? say(" and no fuse") : say(" until {} opens", listOf(found.fuses)));
     finding.why = say("A battery heats a shorted wire until its insulation burns.");
     finding.remedies = {

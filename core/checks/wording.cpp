@@ -52,6 +52,14 @@ Text listOf(const std::vector<std::string>& names) {
     return listOf(std::vector<Text>(names.begin(), names.end()));
 }
 
+Text asSoonAsClosed(const std::vector<Text>& contacts) {
+    if (contacts.empty()) {
+        return {};
+    }
+    return contacts.size() == 1 ? say(" as soon as {} closes", contacts.front())
+                                : say(" as soon as {} close", listOf(contacts));
+}
+
 std::string whole(double number) {
     return fmt::format("{:.0f}", number);
 }

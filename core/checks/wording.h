@@ -22,6 +22,9 @@ std::vector<std::string> namesOf(const Circuit& circuit, const std::vector<WireI
 Text listOf(const std::vector<std::string>& names);
 Text listOf(const std::vector<Text>& items);
 
+/// " as soon as S1 (1–2) closes", empty without contacts.
+Text asSoonAsClosed(const std::vector<Text>& contacts);
+
 /// A number without its fraction: "120".
 std::string whole(double number);
 

@@ -204,6 +204,14 @@
         <translation>Diode parallel zu {} einsetzen</translation>
     </message>
     <message>
+        <source>the output {}–{} of {}</source>
+        <translation>dem Ausgang {}–{} von {}</translation>
+    </message>
+    <message>
+        <source>the contact {}–{} of {}</source>
+        <translation>dem Kontakt {}–{} von {}</translation>
+    </message>
+    <message>
         <source>by I·√(L/C)</source>
         <translation>nach I·√(L/C)</translation>
     </message>
@@ -858,6 +866,14 @@
     <message>
         <source>common practice, no published source; the idea: California Vehicle Code 26521</source>
         <translation>übliche Praxis, ohne veröffentlichte Quelle; die Idee: California Vehicle Code 26521</translation>
+    </message>
+    <message>
+        <source>{} has nothing connected to terminal {}.</source>
+        <translation>An {} ist die Klemme {} nicht angeschlossen.</translation>
+    </message>
+    <message>
+        <source>{} has nothing connected to terminals {}.</source>
+        <translation>An {} sind die Klemmen {} nicht angeschlossen.</translation>
     </message>
     <message>
         <source>A part with an open terminal does not work, or works only by chance.</source>
@@ -1876,6 +1892,14 @@
         <translation>{}, {}</translation>
     </message>
     <message>
+        <source> as soon as {} closes</source>
+        <translation>, sobald {} schließt</translation>
+    </message>
+    <message>
+        <source> as soon as {} close</source>
+        <translation>, sobald {} schließen</translation>
+    </message>
+    <message>
         <source>Closes at pedal force</source>
         <translation>Schließt bei Pedalkraft</translation>
     </message>
@@ -1966,6 +1990,30 @@
     <message>
         <source>Inner relay's operate time</source>
         <translation>Ansprechzeit des inneren Relais</translation>
+    </message>
+    <message>
+        <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
+        <translation>Bremsen sind sicherheitskritisch: Ein Fehler in dieser Schaltung kann Leben kosten.</translation>
+    </message>
+    <message>
+        <source>The results of this program are estimates from the values entered; they prove nothing about a vehicle.</source>
+        <translation>Die Ergebnisse dieses Programms sind Schätzungen aus den eingegebenen Werten; sie beweisen nichts über ein Fahrzeug.</translation>
+    </message>
+    <message>
+        <source>Have the finished work inspected by a qualified person before the vehicle is driven.</source>
+        <translation>Die fertige Arbeit von einer Fachkraft prüfen lassen, bevor das Fahrzeug gefahren wird.</translation>
+    </message>
+    <message>
+        <source>Local roadworthiness law decides whether the vehicle may be used on the road.</source>
+        <translation>Ob das Fahrzeug auf die Straße darf, entscheidet das örtliche Zulassungsrecht.</translation>
+    </message>
+    <message>
+        <source>Test with the vehicle stationary first, wheels chocked, before any test at low speed.</source>
+        <translation>Zuerst im Stand prüfen, mit Keilen an den Rädern, erst dann bei geringer Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>Disconnect the battery before wiring, and connect it last.</source>
+        <translation>Vor dem Verdrahten die Batterie abklemmen und sie zuletzt wieder anklemmen.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2326,6 +2374,118 @@
     <message>
         <source>conductor temperature</source>
         <translation>Leitertemperatur</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Price per metre</source>
+        <translation>Preis pro Meter</translation>
+    </message>
+    <message>
+        <source>Stands surroundings up to</source>
+        <translation>Verträgt eine Umgebung bis</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Inner diameter</source>
+        <translation>Innendurchmesser</translation>
+    </message>
+    <message>
+        <source>Equivalent hole of its leak</source>
+        <translation>Loch, das seinem Leck gleichkommt</translation>
+    </message>
+    <message>
+        <source>Tolerance, share of the value</source>
+        <translation>Toleranz, Anteil des Wertes</translation>
+    </message>
+    <message>
+        <source>Ambient temperature</source>
+        <translation>Umgebungstemperatur</translation>
+    </message>
+    <message>
+        <source>Voltage drop allowed</source>
+        <translation>Zulässiger Spannungsfall</translation>
+    </message>
+    <message>
+        <source>Share of a fuse's rating carried for long</source>
+        <translation>Anteil vom Nennstrom einer Sicherung auf Dauer</translation>
+    </message>
+    <message>
+        <source>Lowest supply voltage</source>
+        <translation>Niedrigste Versorgungsspannung</translation>
+    </message>
+    <message>
+        <source>Parked without charging for</source>
+        <translation>Ohne Laden geparkt für</translation>
+    </message>
+    <message>
+        <source>Driven in a year</source>
+        <translation>Gefahren in einem Jahr</translation>
+    </message>
+    <message>
+        <source>Duration</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Vacuum at the start</source>
+        <translation>Unterdruck am Anfang</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Held for</source>
+        <translation>Gehalten für</translation>
+    </message>
+    <message>
+        <source>Pedal force</source>
+        <translation>Pedalkraft</translation>
+    </message>
+    <message>
+        <source>Rise and fall</source>
+        <translation>Anstieg und Abfall</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Value when waived</source>
+        <translation>Wert bei der Ausnahme</translation>
+    </message>
+    <message>
+        <source>DANGER</source>
+        <translation>GEFAHR</translation>
+    </message>
+    <message>
+        <source>WARNING</source>
+        <translation>WARNUNG</translation>
+    </message>
+    <message>
+        <source>CAUTION</source>
+        <translation>VORSICHT</translation>
+    </message>
+    <message>
+        <source>NOTICE</source>
+        <translation>HINWEIS</translation>
     </message>
     <message>
         <source>Diaphragm area</source>
@@ -3010,18 +3170,6 @@
     <message>
         <source>Findings: DANGER</source>
         <translation>Befunde: GEFAHR</translation>
-    </message>
-    <message>
-        <source>WARNING</source>
-        <translation>WARNUNG</translation>
-    </message>
-    <message>
-        <source>CAUTION</source>
-        <translation>VORSICHT</translation>
-    </message>
-    <message>
-        <source>NOTICE</source>
-        <translation>HINWEIS</translation>
     </message>
 </context>
 </TS>

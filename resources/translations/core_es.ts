@@ -204,6 +204,14 @@
         <translation>Añadir un diodo en paralelo con {}</translation>
     </message>
     <message>
+        <source>the output {}–{} of {}</source>
+        <translation>la salida {}–{} de {}</translation>
+    </message>
+    <message>
+        <source>the contact {}–{} of {}</source>
+        <translation>el contacto {}–{} de {}</translation>
+    </message>
+    <message>
         <source>by I·√(L/C)</source>
         <translation>según I·√(L/C)</translation>
     </message>
@@ -858,6 +866,14 @@
     <message>
         <source>common practice, no published source; the idea: California Vehicle Code 26521</source>
         <translation>práctica habitual, sin fuente publicada; la idea: California Vehicle Code 26521</translation>
+    </message>
+    <message>
+        <source>{} has nothing connected to terminal {}.</source>
+        <translation>En {} no hay nada conectado al borne {}.</translation>
+    </message>
+    <message>
+        <source>{} has nothing connected to terminals {}.</source>
+        <translation>En {} no hay nada conectado a los bornes {}.</translation>
     </message>
     <message>
         <source>A part with an open terminal does not work, or works only by chance.</source>
@@ -1876,6 +1892,14 @@
         <translation>{}, {}</translation>
     </message>
     <message>
+        <source> as soon as {} closes</source>
+        <translation> en cuanto se cierra {}</translation>
+    </message>
+    <message>
+        <source> as soon as {} close</source>
+        <translation> en cuanto se cierran {}</translation>
+    </message>
+    <message>
         <source>Closes at pedal force</source>
         <translation>Cierra con una fuerza en el pedal de</translation>
     </message>
@@ -1966,6 +1990,30 @@
     <message>
         <source>Inner relay's operate time</source>
         <translation>Tiempo de accionamiento del relé interno</translation>
+    </message>
+    <message>
+        <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
+        <translation>Los frenos son críticos para la seguridad: un fallo en este circuito puede costar vidas.</translation>
+    </message>
+    <message>
+        <source>The results of this program are estimates from the values entered; they prove nothing about a vehicle.</source>
+        <translation>Los resultados de este programa son estimaciones a partir de los valores introducidos; no prueban nada sobre un vehículo.</translation>
+    </message>
+    <message>
+        <source>Have the finished work inspected by a qualified person before the vehicle is driven.</source>
+        <translation>Haga revisar el trabajo terminado por una persona cualificada antes de conducir el vehículo.</translation>
+    </message>
+    <message>
+        <source>Local roadworthiness law decides whether the vehicle may be used on the road.</source>
+        <translation>La normativa local de circulación decide si el vehículo puede usarse en la vía pública.</translation>
+    </message>
+    <message>
+        <source>Test with the vehicle stationary first, wheels chocked, before any test at low speed.</source>
+        <translation>Pruebe primero con el vehículo parado y las ruedas calzadas, antes de cualquier prueba a baja velocidad.</translation>
+    </message>
+    <message>
+        <source>Disconnect the battery before wiring, and connect it last.</source>
+        <translation>Desconecte la batería antes de cablear y conéctela en último lugar.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2326,6 +2374,118 @@
     <message>
         <source>conductor temperature</source>
         <translation>temperatura del conductor</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Price per metre</source>
+        <translation>Precio por metro</translation>
+    </message>
+    <message>
+        <source>Stands surroundings up to</source>
+        <translation>Soporta un entorno de hasta</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Sección</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Inner diameter</source>
+        <translation>Diámetro interior</translation>
+    </message>
+    <message>
+        <source>Equivalent hole of its leak</source>
+        <translation>Orificio equivalente a su fuga</translation>
+    </message>
+    <message>
+        <source>Tolerance, share of the value</source>
+        <translation>Tolerancia, parte del valor</translation>
+    </message>
+    <message>
+        <source>Ambient temperature</source>
+        <translation>Temperatura ambiente</translation>
+    </message>
+    <message>
+        <source>Voltage drop allowed</source>
+        <translation>Caída de tensión admitida</translation>
+    </message>
+    <message>
+        <source>Share of a fuse's rating carried for long</source>
+        <translation>Parte de la corriente nominal de un fusible de forma continua</translation>
+    </message>
+    <message>
+        <source>Lowest supply voltage</source>
+        <translation>Tensión de alimentación mínima</translation>
+    </message>
+    <message>
+        <source>Parked without charging for</source>
+        <translation>Estacionado sin cargar durante</translation>
+    </message>
+    <message>
+        <source>Driven in a year</source>
+        <translation>Conducido en un año</translation>
+    </message>
+    <message>
+        <source>Duration</source>
+        <translation>Duración</translation>
+    </message>
+    <message>
+        <source>Vacuum at the start</source>
+        <translation>Vacío al principio</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Comienzo</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>Held for</source>
+        <translation>Mantenido durante</translation>
+    </message>
+    <message>
+        <source>Pedal force</source>
+        <translation>Fuerza en el pedal</translation>
+    </message>
+    <message>
+        <source>Rise and fall</source>
+        <translation>Subida y bajada</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitud</translation>
+    </message>
+    <message>
+        <source>Value when waived</source>
+        <translation>Valor al aceptarlo</translation>
+    </message>
+    <message>
+        <source>DANGER</source>
+        <translation>PELIGRO</translation>
+    </message>
+    <message>
+        <source>WARNING</source>
+        <translation>ADVERTENCIA</translation>
+    </message>
+    <message>
+        <source>CAUTION</source>
+        <translation>PRECAUCIÓN</translation>
+    </message>
+    <message>
+        <source>NOTICE</source>
+        <translation>AVISO</translation>
     </message>
     <message>
         <source>Diaphragm area</source>
@@ -3010,18 +3170,6 @@
     <message>
         <source>Findings: DANGER</source>
         <translation>Hallazgos: PELIGRO</translation>
-    </message>
-    <message>
-        <source>WARNING</source>
-        <translation>ADVERTENCIA</translation>
-    </message>
-    <message>
-        <source>CAUTION</source>
-        <translation>PRECAUCIÓN</translation>
-    </message>
-    <message>
-        <source>NOTICE</source>
-        <translation>AVISO</translation>
     </message>
 </context>
 </TS>

@@ -75,7 +75,7 @@ QString spokenName(const Circuit& circuit, const Hose& hose) {
 }
 
 QString spokenName(const Finding& finding) {
-    return shown(signalWordName(finding.word)) + QStringLiteral(": ") + translated(finding.what);
+    return translatedWords(signalWordName(finding.word)) + QStringLiteral(": ") + translated(finding.what);
 }
 
 QString spokenState(const Part& part, const PartLive& live) {

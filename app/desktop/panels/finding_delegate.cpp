@@ -45,7 +45,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     paintSignalMark(*painter, QRectF(box.left(), box.top(), mark, mark), word, item.palette);
     painter->setFont(boldened(item.font));
     const QRect rest = box.adjusted(mark + kGap, 0, 0, 0);
-    QString signal = shown(signalWordName(word));
+    QString signal = translatedWords(signalWordName(word));
     if (waived) {
         signal = tr("%1, waived").arg(signal);
     }

@@ -109,7 +109,7 @@ void FindingDetails::showFinding(const Finding* finding, const ShownUnits& units
         m_reason->clear();
         m_initials->clear();
     }
-    m_heading->setText(QStringLiteral("%1  %2").arg(shown(signalWordName(m_finding->word)),
+    m_heading->setText(QStringLiteral("%1  %2").arg(translatedWords(signalWordName(m_finding->word)),
                                                     translatedWords(m_finding->title)));
     m_what->setText(translated(m_finding->what));
     m_value->setText(findingValueText(*m_finding, units));

@@ -71,7 +71,8 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return QStringLiteral("%1: %2. %3")
-            .arg(shown(signalWordName(found->word)), translatedWords(found->title), translated(found->what));
+            .arg(translatedWords(signalWordName(found->word)), translatedWords(found->title),
+                 translated(found->what));
     case Qt::ToolTipRole:
         return translated(found->what).toHtmlEscaped();
     case SignalWordRole:

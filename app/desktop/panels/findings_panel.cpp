@@ -93,7 +93,7 @@ QString FindingsPanel::summary() const {
             return one.word == word && !one.waiver.has_value();
         });
         if (ofWord > 0) {
-            words << QStringLiteral("%1 %2").arg(ofWord).arg(shown(signalWordName(word)));
+            words << QStringLiteral("%1 %2").arg(ofWord).arg(translatedWords(signalWordName(word)));
         }
     }
     return (count == 1 ? tr("1 finding: %1") : tr("%1 findings: %2").arg(count)).arg(words.join(tr(", ")));

@@ -124,7 +124,9 @@ TEST_CASE("a screen reader finds every part, wire, hose and finding of every sam
         CHECK(drawn.size() == circuit.parts.size() + circuit.wires.size() + circuit.hoses.size());
         REQUIRE(findings.size() == reader.analysis.findings().size());
         for (std::size_t i = 0; i < findings.size(); ++i) {
-            CHECK(findings[i]->text(QAccessible::Name).endsWith(translated(reader.analysis.findings()[i].what)));
+            CHECK(findings[i]
+                      ->text(QAccessible::Name)
+                      .endsWith(translated(reader.analysis.findings()[i].what)));
             CHECK_FALSE(findings[i]->text(QAccessible::Description).isEmpty());
         }
         const auto hasName = [&](const QString& begins) {

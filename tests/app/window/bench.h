@@ -46,9 +46,10 @@ struct WindowBench {
     QTemporaryDir folder;
     Preferences preferences{folder.filePath(QStringLiteral("settings.ini"))};
     ToldDialogs* dialogs = new ToldDialogs;
-    MainWindow window{smallCatalogue(), preferences, std::unique_ptr<Dialogs>(dialogs)};
+    MainWindow window;
 
-    WindowBench() {
+    explicit WindowBench(const Catalogue& catalogue = smallCatalogue())
+        : window(catalogue, preferences, std::unique_ptr<Dialogs>(dialogs)) {
         window.resize(1280, 800);
         window.show();
         REQUIRE(QTest::qWaitForWindowExposed(&window));

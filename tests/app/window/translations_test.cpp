@@ -78,6 +78,11 @@ QString coreTextsFile(const QString& language) {
     return QStringLiteral("resources/translations/core_%1.ts").arg(language);
 }
 
+/// Whether the text is a piece that goes on from the words before it.
+bool goesOn(const QString& text) {
+    return text.startsWith(QLatin1Char(' ')) || text.startsWith(QLatin1Char(','));
+}
+
 /// Which facts a pattern of core asks for, by their number in order.
 std::multiset<int> factsUsed(const QString& pattern) {
     static const QRegularExpression kFact(QStringLiteral("\\{(\\d*)\\}"));
@@ -160,7 +165,7 @@ TEST_CASE("every text of core is there in German and in Spanish, with all its fa
             REQUIRE(message.texts.size() == 1);
             const QString& text = message.texts.front();
             CHECK_FALSE(text.trimmed().isEmpty());
-            CHECK(text.startsWith(QLatin1Char(' ')) == message.source.startsWith(QLatin1Char(' ')));
+            CHECK(goesOn(text) == goesOn(message.source));
             const int facts = static_cast<int>(message.source.count(QStringLiteral("{}")));
             CHECK(factsUsed(text) == factsUsed(message.source));
             CHECK_NOTHROW(filledIn(text.toStdString(), std::vector<std::string>(std::size_t(facts), "x")));

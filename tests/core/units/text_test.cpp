@@ -1,5 +1,4 @@
 #include "core/units/text.h"
-
 #include "tests/support/catch.h"
 
 using namespace pumpwright;
