@@ -107,8 +107,7 @@ CarriedCurrent breakingCurrent(const Survey& survey, std::size_t branch) {
 }
 
 Text whereFrom(const CarriedCurrent& current) {
-    return current.at_s ? say("in the drive at {}", amount(*current.at_s, QuantityKind::Time))
-                        : say("by the nameplates of its loads");
+    return current.at_s ? inDriveAt(*current.at_s) : say("by the nameplates of its loads");
 }
 
 } // namespace pumpwright

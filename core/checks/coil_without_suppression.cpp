@@ -125,7 +125,7 @@ Text openingName(const Survey& survey, const Opening& opening) {
 
 Text originOf(const Spike& spike, const Opening& opening) {
     if (spike.at_s) {
-        return say("in the drive at {}", amount(*spike.at_s, QuantityKind::Time));
+        return inDriveAt(*spike.at_s);
     }
     return opening.semiconductor ? say("by I·√(L/C)")
                                  : say("by I·√(L/C), as far as the opening gap stands it");

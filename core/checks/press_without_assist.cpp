@@ -49,10 +49,10 @@ Finding findingFor(const Rule& rule, const Survey& survey, const PartId& booster
     finding.what =
         say("{} of {} of the drive {} full assist from {}; the worst, at {}, gets {} of the {} that it asks "
             "for ({}).",
-            presses.lacking, presses.count == 1 ? say("1 press") : say("{} presses", presses.count),
-            presses.lacking == 1 ? say("lacks") : say("lack"), nameOf(survey.circuit(), booster),
-            amount(worst.at_s, QuantityKind::Time), amount(worst.given_N, QuantityKind::Force),
-            amount(worst.asked_N, QuantityKind::Force), amount(finding.value, finding.kind));
+            presses.lacking, pressesText(presses.count), presses.lacking == 1 ? say("lacks") : say("lack"),
+            nameOf(survey.circuit(), booster), amount(worst.at_s, QuantityKind::Time),
+            amount(worst.given_N, QuantityKind::Force), amount(worst.asked_N, QuantityKind::Force),
+            amount(finding.value, finding.kind));
     finding.why = say("Without assist the pedal needs several times the force, and the vehicle stops later.");
     finding.remedies = remedies();
     return finding;

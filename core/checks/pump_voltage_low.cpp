@@ -87,7 +87,7 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.kind = QuantityKind::Voltage;
         finding.at_s = low.at_s;
         finding.what = say("{} gets {} ({}); it works down to {}.", name, amount(finding.value, finding.kind),
-                           low.at_s ? say("in the drive at {}", amount(*low.at_s, QuantityKind::Time))
+                           low.at_s ? inDriveAt(*low.at_s)
                                     : say("with {} at the battery, as in cranking or at full load",
                                           amount(survey.circuit().limits.lowestSupply_V, finding.kind)),
                            amount(finding.limit, finding.kind));

@@ -49,8 +49,8 @@ std::vector<Finding> check(const Rule& rule, const Survey& survey) {
         finding.what =
             say("When the pump dies at {}, {} has {} of {} with at least {} of the assist; {} are wanted.",
                 amount(*vacuum_Pa, QuantityKind::GaugeVacuum), nameOf(survey.circuit(), port.part),
-                presses == 1 ? say("1 press") : say("{} presses", presses),
-                amount(force_N, QuantityKind::Force), amount(kDangerShare, QuantityKind::Share), wanted);
+                pressesText(presses), amount(force_N, QuantityKind::Force),
+                amount(kDangerShare, QuantityKind::Share), wanted);
         finding.why = say("With the pump dead, the stored vacuum must bring the vehicle to a stop.");
         finding.remedies = remedies(survey, port, booster, *vacuum_Pa, force_N, wanted);
         findings.push_back(std::move(finding));

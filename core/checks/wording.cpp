@@ -60,6 +60,14 @@ Text asSoonAsClosed(const std::vector<Text>& contacts) {
                                 : say(" as soon as {} close", listOf(contacts));
 }
 
+Text inDriveAt(double time_s) {
+    return say("in the drive at {}", amount(time_s, QuantityKind::Time));
+}
+
+Text pressesText(int count) {
+    return count == 1 ? say("1 press") : say("{} presses", count);
+}
+
 std::string whole(double number) {
     return fmt::format("{:.0f}", number);
 }

@@ -25,6 +25,9 @@ Text listOf(const std::vector<Text>& items);
 /// " as soon as S1 (1–2) closes", empty without contacts.
 Text asSoonAsClosed(const std::vector<Text>& contacts);
 
+Text inDriveAt(double time_s); ///< "in the drive at 12 s"
+Text pressesText(int count);   ///< "1 press", "3 presses"
+
 /// A number without its fraction: "120".
 std::string whole(double number);
 

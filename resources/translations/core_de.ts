@@ -64,10 +64,6 @@
         <translation>Einschaltvermögen des Kontakts; I = V/R der Ladung: Physik</translation>
     </message>
     <message>
-        <source>in the drive at {}</source>
-        <translation>in der Fahrt bei {}</translation>
-    </message>
-    <message>
         <source>by the nameplates of its loads</source>
         <translation>nach den Typenschildern der Verbraucher</translation>
     </message>
@@ -988,14 +984,6 @@
         <translation>{} von {} der Fahrt {} die volle Unterstützung von {}; die schlechteste, bei {}, bekommt {} der verlangten {} ({}).</translation>
     </message>
     <message>
-        <source>1 press</source>
-        <translation>1 Bremsung</translation>
-    </message>
-    <message>
-        <source>{} presses</source>
-        <translation>{} Bremsungen</translation>
-    </message>
-    <message>
         <source>lacks</source>
         <translation>bekommt nicht</translation>
     </message>
@@ -1898,6 +1886,18 @@
     <message>
         <source> as soon as {} close</source>
         <translation>, sobald {} schließen</translation>
+    </message>
+    <message>
+        <source>in the drive at {}</source>
+        <translation>in der Fahrt bei {}</translation>
+    </message>
+    <message>
+        <source>1 press</source>
+        <translation>1 Bremsung</translation>
+    </message>
+    <message>
+        <source>{} presses</source>
+        <translation>{} Bremsungen</translation>
     </message>
     <message>
         <source>Closes at pedal force</source>

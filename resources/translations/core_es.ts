@@ -64,10 +64,6 @@
         <translation>poder de conexión del contacto; I = V/R de la carga: física</translation>
     </message>
     <message>
-        <source>in the drive at {}</source>
-        <translation>en {} de la marcha</translation>
-    </message>
-    <message>
         <source>by the nameplates of its loads</source>
         <translation>según las placas de datos de sus consumidores</translation>
     </message>
@@ -988,14 +984,6 @@
         <translation>A {} de {} de la marcha {} asistencia plena de {}; la peor, en {}, recibe {} de los {} que pide ({}).</translation>
     </message>
     <message>
-        <source>1 press</source>
-        <translation>1 frenada</translation>
-    </message>
-    <message>
-        <source>{} presses</source>
-        <translation>{} frenadas</translation>
-    </message>
-    <message>
         <source>lacks</source>
         <translation>le falta</translation>
     </message>
@@ -1898,6 +1886,18 @@
     <message>
         <source> as soon as {} close</source>
         <translation> en cuanto se cierran {}</translation>
+    </message>
+    <message>
+        <source>in the drive at {}</source>
+        <translation>en {} de la marcha</translation>
+    </message>
+    <message>
+        <source>1 press</source>
+        <translation>1 frenada</translation>
+    </message>
+    <message>
+        <source>{} presses</source>
+        <translation>{} frenadas</translation>
     </message>
     <message>
         <source>Closes at pedal force</source>
