@@ -12,6 +12,7 @@ namespace {
 constexpr double kSmallestShownText = 4; ///< device pixels; smaller texts only cost time
 constexpr double kHoseWidth = 7;
 constexpr double kHoseBore = 3.6;
+constexpr double kHaloWidth = 4;
 
 QPen linePen(const QColor& colour, double width) {
     return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin};
@@ -42,6 +43,15 @@ QRectF drawBoxed(QPainter& painter, const Palette& palette, const QPointF& centr
     painter.drawRoundedRect(box, 3, 3);
     painter.drawText(box, Qt::AlignCenter, text);
     return box;
+}
+
+/// Texts enlarged for paper may reach over a line that leaves them room on the screen.
+void drawHalo(QPainter& painter, const PartText& text, const QColor& paper) {
+    const QFontMetricsF metrics(painter.font());
+    const double baseline = text.rect.center().y() + (metrics.ascent() - metrics.descent()) / 2;
+    QPainterPath letters;
+    letters.addText({text.rect.left(), baseline}, painter.font(), text.text);
+    painter.strokePath(letters, QPen(paper, kHaloWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
 }
 
 } // namespace
@@ -90,6 +100,9 @@ void CircuitDrawing::drawTexts(QPainter& painter, const PartPicture& picture, co
     }
     for (const PartText& text : picture.texts) {
         painter.setFont(textFont(text.role, m_textScale));
+        if (m_textScale > 1) {
+            drawHalo(painter, text, m_palette.paper);
+        }
         painter.setPen(roleColour(m_palette, text.role));
         painter.drawText(text.rect, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, text.text);
     }

@@ -1,4 +1,5 @@
 #include "app/desktop/circuit/circuit_painter.h"
+#include "app/desktop/circuit/drawing.h"
 #include "app/desktop/circuit/palette.h"
 #include "tests/support/catch.h"
 #include "tests/support/van_circuit.h"
@@ -46,6 +47,28 @@ int mostColour(const QImage& image) {
 }
 
 } // namespace
+
+TEST_CASE("on paper a line below a part's text is parted round the letters", "[painter]") {
+    const PartPicture picture = pictureOf(van().parts.begin()->second);
+    REQUIRE_FALSE(picture.texts.empty());
+    const auto paperLeft = [&](double textScale) {
+        QImage image(400, 400, QImage::Format_ARGB32_Premultiplied);
+        image.fill(Qt::gray); // a line as wide as the sheet
+        QPainter painter(&image);
+        painter.translate(200, 200);
+        CircuitDrawing(lightPalette(), textScale).drawTexts(painter, picture, {});
+        painter.end();
+        int count = 0;
+        for (int y = 0; y < image.height(); ++y) {
+            for (int x = 0; x < image.width(); ++x) {
+                count += image.pixelColor(x, y) == lightPalette().paper ? 1 : 0;
+            }
+        }
+        return count;
+    };
+    CHECK(paperLeft(1.5) > 100);
+    CHECK(paperLeft(1) == 0);
+}
 
 TEST_CASE("a circuit is drawn inside its target and fills it one way", "[painter]") {
     const QRect target(100, 50, 700, 400);
