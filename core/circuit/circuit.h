@@ -6,6 +6,7 @@
 #include "core/circuit/tolerance.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,13 @@ struct GridPoint {
     int x = 0;
     int y = 0;
     friend bool operator==(const GridPoint&, const GridPoint&) = default;
+};
+
+/// How far the texts of something on the sheet were moved; x to the right, y down.
+struct LabelOffset {
+    int x_mm = 0;
+    int y_mm = 0;
+    friend bool operator==(const LabelOffset&, const LabelOffset&) = default;
 };
 
 /// Something placed on the sheet. What it is and how it behaves is said by its part kind (core/parts), which
@@ -33,7 +41,8 @@ struct Part {
     GridPoint at;
     int quarterTurns = 0; ///< 0…3, clockwise
     bool mirrored = false;
-    std::map<std::string, double> values;        ///< SI, by parameter key ("coilResistance_ohm")
+    std::optional<LabelOffset> labelFrom = {}; ///< middle of its texts from `at`; none: placed by the program
+    std::map<std::string, double> values;      ///< SI, by parameter key ("coilResistance_ohm")
     std::map<std::string, std::string> choices;  ///< by choice key ("suppression": "diode")
     std::map<std::string, Tolerance> tolerances; ///< by parameter key; what is missing has the kind's own
     UnknownKeys unknown;
@@ -60,6 +69,8 @@ struct Wire {
     bool sheathed = false;           ///< all the way in a sheath or conduit
     double price_perMetre = 0;       ///< in the circuit's currency
     std::vector<GridPoint> bends;    ///< fixed corners of the drawn route, empty: routed by the program
+    std::optional<LabelOffset> labelFrom =
+        {}; ///< from the middle between its ends; none: placed by the program
     UnknownKeys unknown;
     friend bool operator==(const Wire&, const Wire&) = default;
 };
@@ -74,6 +85,7 @@ struct Hose {
     double leakHole_m = 0; ///< equivalent hole in its wall, at the `from` end; 0: tight
     double price_perMetre = 0;
     std::vector<GridPoint> bends;
+    std::optional<LabelOffset> labelFrom = {}; ///< as of a wire
     UnknownKeys unknown;
     friend bool operator==(const Hose&, const Hose&) = default;
 };
