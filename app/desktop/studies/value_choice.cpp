@@ -28,16 +28,20 @@ ValueChoice::ValueChoice(Document& document, const QString& name, const QString&
 
 void ValueChoice::fill() {
     const QString before = currentData().toString();
-    const std::vector<Adjustable> all = adjustables(m_document.circuit());
-    const QSignalBlocker blocker(this);
-    clear();
-    if (!m_none.isEmpty()) {
-        addItem(m_none, QString());
+    {
+        const QSignalBlocker blocker(this); // whoever listens keeps what was typed for the value
+        clear();
+        if (!m_none.isEmpty()) {
+            addItem(m_none, QString());
+        }
+        for (const Adjustable& one : adjustables(m_document.circuit())) {
+            addItem(shown(one.label), editable(one.name));
+        }
+        setCurrentIndex(std::max(0, findData(before)));
     }
-    for (const Adjustable& one : all) {
-        addItem(shown(one.label), editable(one.name));
+    if (currentData().toString() != before) {
+        Q_EMIT currentIndexChanged(currentIndex());
     }
-    setCurrentIndex(std::max(0, findData(before)));
 }
 
 std::optional<Adjustable> ValueChoice::chosen() const {

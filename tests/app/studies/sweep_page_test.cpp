@@ -114,3 +114,19 @@ TEST_CASE("the chosen value stays chosen when the circuit changes", "[studies][s
     REQUIRE(bench.page.axis(0).value->chosen().has_value());
     CHECK(bench.page.axis(0).value->chosen()->name == "A1.boostRatio");
 }
+
+TEST_CASE("a range is proposed for the value that a new circuit brings, and what was typed stays",
+          "[studies][sweep]") {
+    Document document;
+    SweepPage page{document};
+    CHECK(page.axis(0).from->text().isEmpty());
+    document.startNew(booster());
+    REQUIRE(page.axis(0).value->chosen().has_value());
+    CHECK(page.axis(0).from->isEnabled());
+    CHECK_FALSE(page.axis(0).from->text().isEmpty());
+    page.axis(0).from->setText(QStringLiteral("typed"));
+    Part tank = document.circuit().parts.at(PartId{"C1"});
+    tank.label = "Tank";
+    document.apply({"Name the tank", {putPart(PartId{"C1"}, tank)}});
+    CHECK(page.axis(0).from->text() == QStringLiteral("typed"));
+}
