@@ -82,7 +82,7 @@ Outcome trialsCommand(const Request& request) {
     if (!prices) {
         return unreadable(prices.error());
     }
-    StudyOptions options;
+    TrialOptions options;
     StudyWatch watch;
     watch.watch(options);
     const std::vector<TrialOutcome> outcomes = runTrials(*circuit, options);

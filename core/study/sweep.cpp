@@ -109,10 +109,10 @@ SweepStudy runSweep(const Circuit& circuit, const std::vector<SweepAxis>& axes, 
             return drivenPoint(circuit, axes, placeOf(axes, index), stop);
         },
         [&](std::size_t, SweepPoint point) {
-            if (options.partial) {
-                options.partial(point);
-            }
             study.points.push_back(std::move(point));
+            if (options.partial) {
+                options.partial(study);
+            }
             return true;
         });
     if (options.goal && study.isComplete()) {

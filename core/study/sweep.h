@@ -27,7 +27,7 @@ struct SweepOptions : StudyOptions {
     const Measure* measure = nullptr; ///< must be given
     std::optional<double> goal;       ///< what is good enough [SI]; without it no threshold is looked for
     double resolution = 0; ///< [SI] how finely a threshold is found; 0: a thousandth of the first axis
-    std::function<void(const struct SweepPoint&)> partial; ///< called with each point, in order
+    std::function<void(const struct SweepStudy&)> partial; ///< called with all so far, after each point
 };
 
 /// The circuit driven with one value, or two.

@@ -59,7 +59,7 @@ Circuit trialCircuit(const Circuit& circuit, const Trial& trial) {
     return changed;
 }
 
-std::vector<TrialOutcome> runTrials(const Circuit& circuit, const StudyOptions& options) {
+std::vector<TrialOutcome> runTrials(const Circuit& circuit, const TrialOptions& options) {
     std::vector<std::pair<std::string, const Trial*>> trials{{"", nullptr}};
     for (const auto& [id, trial] : circuit.trials) {
         trials.emplace_back(id, &trial);
@@ -75,6 +75,9 @@ std::vector<TrialOutcome> runTrials(const Circuit& circuit, const StudyOptions& 
         [&](std::size_t, TrialOutcome outcome) {
             outcome.addedParts = addedParts(circuit, outcome.circuit);
             outcomes.push_back(std::move(outcome));
+            if (options.partial) {
+                options.partial(outcomes);
+            }
             return true;
         });
     return outcomes;

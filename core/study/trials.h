@@ -4,6 +4,7 @@
 #include "core/study/drive_outcome.h"
 #include "core/study/study_run.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -21,7 +22,11 @@ struct TrialOutcome : DriveOutcome {
 /// The circuit with a trial's edit; what the edit leaves without a place is taken away.
 Circuit trialCircuit(const Circuit& circuit, const Trial& trial);
 
+struct TrialOptions : StudyOptions {
+    std::function<void(const std::vector<TrialOutcome>&)> partial; ///< called with all so far, after each
+};
+
 /// The circuit as it is drawn first, then its trials in the order of their ids; fewer if it was cancelled.
-std::vector<TrialOutcome> runTrials(const Circuit& circuit, const StudyOptions& options = {});
+std::vector<TrialOutcome> runTrials(const Circuit& circuit, const TrialOptions& options = {});
 
 } // namespace pumpwright

@@ -165,6 +165,16 @@ void SweepPlot::addGoal() {
     m_plot->yAxis->setRange(range);
 }
 
+QCPRange SweepPlot::valueRange() const {
+    std::optional<QCPRange> range;
+    for (const SweepPoint& point : m_study.points) {
+        if (const double value = shownValue(point); !std::isnan(value)) {
+            range = range ? range->expanded(QCPRange(value, value)) : QCPRange(value, value);
+        }
+    }
+    return range.value_or(QCPRange(0, 1));
+}
+
 void SweepPlot::addMap() {
     const SweepAxis& right = m_study.axes.front();
     const SweepAxis& up = m_study.axes.back();
@@ -174,6 +184,7 @@ void SweepPlot::addMap() {
     map->data()->setSize(right.points, up.points);
     map->data()->setRange({inUnit(right.from, xKind), inUnit(right.to, xKind)},
                           {inUnit(up.from, yKind), inUnit(up.to, yKind)});
+    map->data()->fill(std::nan("")); // what was not driven yet
     map->setInterpolate(false);
     QVector<double> goodX;
     QVector<double> goodY;
@@ -191,8 +202,10 @@ void SweepPlot::addMap() {
     colourAxis(*scale->axis(), ChartPalette(palette()));
     scale->axis()->setLabel(axisText(m_measure->label, m_measure->kind));
     map->setColorScale(scale);
-    map->setGradient(QCPColorGradient::gpGrayscale);
-    map->rescaleDataRange();
+    QCPColorGradient greys(QCPColorGradient::gpGrayscale);
+    greys.setNanHandling(QCPColorGradient::nhTransparent);
+    map->setGradient(greys);
+    map->setDataRange(valueRange());
     addGoodRings(goodX, goodY);
     m_plot->yAxis->setLabel(axisText(up.what.label, yKind));
     m_plot->rescaleAxes();

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QCPColorMap;
+class QCPRange;
 class QCustomPlot;
 
 namespace pumpwright {
@@ -33,6 +34,7 @@ private:
     void addThresholds();
     void addGoal();
     double shownValue(const SweepPoint& point) const;
+    QCPRange valueRange() const;
 
     QCustomPlot* m_plot;
     SweepStudy m_study;

@@ -9,7 +9,6 @@
 #include "core/study/spread.h"
 
 #include <QCheckBox>
-#include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QScrollArea>
 #include <QSpinBox>
@@ -21,14 +20,18 @@ namespace {
 
 constexpr int kFirstCars = 200;
 constexpr int kMostCars = 100000;
-constexpr qint64 kShowEvery_ms = 500;
 constexpr double kMostSureTo_percent = 20;
 
 StudyRun::Study breakdownsStudy(const Circuit& circuit, bool pairs) {
-    return [circuit, pairs](const StudyOptions& options, const StudyRun::Show&) -> std::vector<SheetTable> {
+    return [circuit, pairs](const StudyOptions& options, const StudyRun::Show& show) -> StudyRun::Tables {
         BreakdownOptions breakdownOptions;
         static_cast<StudyOptions&>(breakdownOptions) = options;
         breakdownOptions.pairs = pairs;
+        BreakdownStudy soFar;
+        breakdownOptions.partial = [&](const BreakdownOutcome& outcome) {
+            soFar.outcomes.push_back(outcome);
+            show([&] { return StudyRun::Tables{breakdownTable(circuit, soFar)}; });
+        };
         return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions))};
     };
 }
@@ -43,20 +46,14 @@ void addScrolled(QTabWidget& pages, QWidget* page, const QString& name) {
     pages.addTab(area, name);
 }
 
-/// Shows twice a second what the cars have come to so far.
 StudyRun::Study spreadStudy(const Circuit& circuit, int cars, double sureTo) {
     return [circuit, cars, sureTo](const StudyOptions& options, const StudyRun::Show& show) {
         SpreadOptions spreadOptions;
         static_cast<StudyOptions&>(spreadOptions) = options;
         spreadOptions.count = static_cast<std::size_t>(cars);
         spreadOptions.sureTo = sureTo;
-        QElapsedTimer sinceShown;
-        sinceShown.start();
         spreadOptions.partial = [&](const SpreadCar&, const SpreadTally& tally) {
-            if (sinceShown.elapsed() >= kShowEvery_ms) {
-                show(spreadTables(tally.summary()));
-                sinceShown.restart();
-            }
+            show([&] { return spreadTables(tally.summary()); });
         };
         return spreadTables(runSpread(circuit, spreadOptions));
     };

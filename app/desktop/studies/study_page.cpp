@@ -50,7 +50,10 @@ StudyPage::StudyPage(Document& document, const QString& name, const QString& abo
         m_progress->setMaximum(total);
         m_progress->setValue(done);
     });
-    connect(&m_run, &StudyRun::partial, this, &StudyPage::fillTables);
+    connect(&m_run, &StudyRun::partial, this, [this](const StudyRun::Tables& tables) {
+        fillTables(tables);
+        Q_EMIT tablesChanged();
+    });
     connect(&m_run, &StudyRun::finished, this, &StudyPage::showResult);
     connect(&document, &Document::changed, this, &StudyPage::noteChange);
     showRunning(false);
@@ -64,8 +67,7 @@ void StudyPage::build(const QString& about) {
     m_progress->setAccessibleName(tr("Progress: %1").arg(m_name));
     m_controls->addWidget(m_button);
     m_controls->addWidget(m_cancel);
-    m_controls->addWidget(m_progress, 1);
-    m_controls->addStretch(0);
+    m_controls->addStretch(1);
 
     auto* tables = new QWidget(this);
     tables->setLayout(m_tableColumn);
@@ -81,6 +83,7 @@ void StudyPage::build(const QString& about) {
     column->setContentsMargins(8, 8, 8, 4);
     column->addWidget(newText(about, this));
     column->addLayout(m_controls);
+    column->addWidget(m_progress);
     column->addWidget(m_note);
     column->addWidget(scroll, 1);
     m_note->hide();
@@ -107,8 +110,12 @@ void StudyPage::showNote(const QString& note) {
 }
 
 void StudyPage::showRunning(bool running) {
-    m_button->setEnabled(!running);
+    const bool hasFocus = m_button->hasFocus() || m_cancel->hasFocus();
+    m_button->setVisible(!running);
     m_cancel->setVisible(running);
+    if (hasFocus) {
+        (running ? m_cancel : m_button)->setFocus(); // one takes the place of the other
+    }
     m_progress->setVisible(running);
 }
 

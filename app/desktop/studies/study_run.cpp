@@ -1,6 +1,13 @@
 #include "app/desktop/studies/study_run.h"
 
+#include <QElapsedTimer>
+
 namespace pumpwright {
+namespace {
+
+constexpr qint64 kShowEvery_ms = 500;
+
+} // namespace
 
 StudyRun::StudyRun(QObject* parent) : QObject(parent) {
     m_thread.setMaxThreadCount(1);
@@ -26,9 +33,14 @@ void StudyRun::start(Study study) {
                 [this, done, total] { Q_EMIT progress(static_cast<int>(done), static_cast<int>(total)); },
                 Qt::QueuedConnection);
         };
-        const Show show = [this](std::vector<SheetTable> tables) {
-            QMetaObject::invokeMethod(
-                this, [this, tables = std::move(tables)] { Q_EMIT partial(tables); }, Qt::QueuedConnection);
+        QElapsedTimer sinceShown;
+        sinceShown.start();
+        const Show show = [&](const std::function<Tables()>& soFar) {
+            if (sinceShown.elapsed() >= kShowEvery_ms) {
+                QMetaObject::invokeMethod(
+                    this, [this, tables = soFar()] { Q_EMIT partial(tables); }, Qt::QueuedConnection);
+                sinceShown.restart();
+            }
         };
         std::vector<SheetTable> tables = study(options, show);
         QMetaObject::invokeMethod(

@@ -18,10 +18,12 @@ class StudyRun final : public QObject {
     Q_OBJECT
 
 public:
-    /// Shows what it has come to so far.
-    using Show = std::function<void(std::vector<SheetTable> tables)>;
+    using Tables = std::vector<SheetTable>;
+    /// Shows what it has come to so far; may be called often, and asks for the tables when it is time for
+    /// them.
+    using Show = std::function<void(const std::function<Tables()>& soFar)>;
     /// What a study comes to; runs on the other thread.
-    using Study = std::function<std::vector<SheetTable>(const StudyOptions&, const Show&)>;
+    using Study = std::function<Tables(const StudyOptions&, const Show&)>;
 
     explicit StudyRun(QObject* parent = nullptr);
     ~StudyRun() override;

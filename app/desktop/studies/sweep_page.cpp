@@ -3,6 +3,7 @@
 #include "app/desktop/chart/sweep_plot.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/quantity_text.h"
+#include "app/desktop/studies/handed_over.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/value_choice.h"
 #include "core/sheet/sweep_tables.h"
@@ -24,7 +25,7 @@ constexpr int kMostPointsOffered = 100;
 QLineEdit* newField(const QString& name, QWidget* parent) {
     auto* field = new QLineEdit(parent);
     field->setAccessibleName(name);
-    field->setMinimumWidth(9 * field->fontMetrics().averageCharWidth());
+    field->setMinimumWidth(12 * field->fontMetrics().averageCharWidth());
     return field;
 }
 
@@ -50,15 +51,21 @@ SweepPage::SweepPage(Document& document, QWidget* parent)
                   m_study->showNote(shown(now.error().text));
                   return {};
               }
-              m_found = std::make_shared<SweepStudy>();
+              m_found = std::make_shared<HandedOver<SweepStudy>>();
               m_measure = now->options.measure;
               m_foundGoal = now->options.goal;
-              return [circuit, found = m_found, asked = *now](
-                         const StudyOptions& options, const StudyRun::Show&) -> std::vector<SheetTable> {
+              return [circuit, found = m_found, asked = *now](const StudyOptions& options,
+                                                              const StudyRun::Show& show) {
                   SweepOptions sweepOptions = asked.options;
                   static_cast<StudyOptions&>(sweepOptions) = options;
-                  *found = runSweep(circuit, asked.axes, sweepOptions);
-                  return sweepTables(*found, *sweepOptions.measure, sweepOptions.goal);
+                  const auto tablesOf = [&](const SweepStudy& study) {
+                      found->put(study);
+                      return sweepTables(study, *sweepOptions.measure, sweepOptions.goal);
+                  };
+                  sweepOptions.partial = [&](const SweepStudy& soFar) {
+                      show([&] { return tablesOf(soFar); });
+                  };
+                  return tablesOf(runSweep(circuit, asked.axes, sweepOptions));
               };
           },
           this)) {
@@ -191,7 +198,7 @@ Result<SweepPage::Asked> SweepPage::asked() const {
 
 void SweepPage::showPicture() {
     if (m_found && m_measure != nullptr) {
-        m_plot->showSweep(*m_found, *m_measure, m_foundGoal);
+        m_plot->showSweep(m_found->value(), *m_measure, m_foundGoal);
     }
 }
 

@@ -15,6 +15,8 @@ class QSpinBox;
 namespace pumpwright {
 
 class Document;
+template <class Value>
+class HandedOver;
 class StudyPage;
 class SweepPlot;
 class ValueChoice;
@@ -59,7 +61,7 @@ private:
     QLineEdit* m_goal;
     QSpinBox* m_points;
     SweepPlot* m_plot;
-    std::shared_ptr<SweepStudy> m_found; ///< of the run that was begun last
+    std::shared_ptr<HandedOver<SweepStudy>> m_found; ///< of the run that was begun last
     const Measure* m_measure = nullptr;
     std::optional<double> m_foundGoal;
     StudyPage* m_study;

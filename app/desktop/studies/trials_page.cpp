@@ -3,6 +3,7 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/table_names.h"
 #include "app/desktop/shown_text.h"
+#include "app/desktop/studies/handed_over.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/trials_model.h"
 #include "core/sheet/references.h"
@@ -24,15 +25,22 @@ constexpr int kMostStepsOffered = 12;
 
 using Outcomes = std::vector<TrialOutcome>;
 
+StudyRun::Tables tablesOf(const Outcomes& outcomes, const PriceList& prices) {
+    return outcomes.empty() ? StudyRun::Tables()
+                            : StudyRun::Tables{trialResults(outcomes, prices), trialIdeas(outcomes)};
+}
+
 StudyRun::Study trialsStudy(const Circuit& circuit, const PriceList& prices,
-                            const std::shared_ptr<Outcomes>& found) {
-    return [circuit, prices, found](const StudyOptions& options,
-                                    const StudyRun::Show&) -> std::vector<SheetTable> {
-        *found = runTrials(circuit, options);
-        if (found->empty()) {
-            return {};
-        }
-        return {trialResults(*found, prices), trialIdeas(*found)};
+                            const std::shared_ptr<HandedOver<Outcomes>>& found) {
+    return [circuit, prices, found](const StudyOptions& options, const StudyRun::Show& show) {
+        TrialOptions trialOptions;
+        static_cast<StudyOptions&>(trialOptions) = options;
+        trialOptions.partial = [&](const Outcomes& outcomes) {
+            show([&] { return tablesOf(outcomes, prices); });
+        };
+        const Outcomes outcomes = runTrials(circuit, trialOptions);
+        found->put(outcomes);
+        return tablesOf(outcomes, prices);
     };
 }
 
@@ -47,7 +55,7 @@ TrialsPage::TrialsPage(Document& document, const PriceList& prices, QWidget* par
           document, tr("Trials"),
           tr("Drives the circuit as it is drawn, and with each trial, over the same plan."),
           [this, prices](const Circuit& circuit) {
-              m_found = std::make_shared<Outcomes>();
+              m_found = std::make_shared<HandedOver<Outcomes>>();
               return trialsStudy(circuit, prices, m_found);
           },
           this)) {
@@ -135,8 +143,9 @@ void TrialsPage::removeCurrent() {
 /// The drive of the circuit as it is drawn is in the chart anyway.
 void TrialsPage::showTraces() {
     std::vector<OverlayTrace> traces;
-    for (std::size_t i = 1; m_found && m_overlay->isChecked() && i < m_found->size(); ++i) {
-        const TrialOutcome& outcome = (*m_found)[i];
+    const Outcomes found = m_found && m_overlay->isChecked() ? m_found->value() : Outcomes();
+    for (std::size_t i = 1; i < found.size(); ++i) {
+        const TrialOutcome& outcome = found[i];
         for (const Channel& channel : outcome.traces) {
             traces.push_back(
                 {tr("%1 of trial %2").arg(shown(partName(outcome.circuit, PartId{channel.key.id}))).arg(i),

@@ -18,6 +18,8 @@ class QTableView;
 namespace pumpwright {
 
 class Document;
+template <class Value>
+class HandedOver;
 class StudyPage;
 class TrialsModel;
 
@@ -55,7 +57,7 @@ private:
     QPushButton* m_take;
     QPushButton* m_remove;
     QCheckBox* m_overlay;
-    std::shared_ptr<std::vector<TrialOutcome>> m_found; ///< of the run that was begun last
+    std::shared_ptr<HandedOver<std::vector<TrialOutcome>>> m_found; ///< of the run that was begun last
     StudyPage* m_study;
 };
 

@@ -16,6 +16,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTabWidget>
 #include <QTest>
 
 using namespace pumpwright;
@@ -96,6 +97,23 @@ TEST_CASE("a spread shows its first band while it runs", "[studies]") {
     QTest::mouseClick(page.findChildren<QPushButton*>().at(1), Qt::LeftButton);
     bench.finish(page);
     CHECK(page.tables().size() == 3);
+}
+
+TEST_CASE("breakdowns show the first rows while they run, and Cancel in the place of Run", "[studies]") {
+    StudiesBench bench(3600);
+    StudyPage& page = bench.panel.breakdowns();
+    bench.panel.findChild<QTabWidget*>()->setCurrentIndex(2);
+    const QList<QPushButton*> buttons = page.findChildren<QPushButton*>();
+    buttons.at(0)->setFocus();
+    page.run();
+    CHECK_FALSE(buttons.at(0)->isVisibleTo(&page));
+    CHECK(buttons.at(1)->isVisibleTo(&page));
+    REQUIRE(QTest::qWaitFor([&] { return !page.tables().empty() && !page.tables()[0].rows.empty(); }, 60000));
+    CHECK(page.isRunning());
+    QTest::mouseClick(buttons.at(1), Qt::LeftButton);
+    bench.finish(page);
+    CHECK(buttons.at(0)->isVisibleTo(&page));
+    CHECK_FALSE(buttons.at(1)->isVisibleTo(&page));
 }
 
 TEST_CASE("a trial is taken into the circuit in one step that undo takes back", "[studies]") {

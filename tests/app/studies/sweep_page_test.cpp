@@ -7,10 +7,13 @@
 #include "tests/support/circuit_builder.h"
 
 #include <QComboBox>
+#include <qcustomplot.h>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QTest>
+
+#include <cmath>
 
 using namespace pumpwright;
 
@@ -83,6 +86,21 @@ TEST_CASE("two values make a map", "[studies][sweep]") {
     bench.page.axis(1).value->setCurrentIndex(0); // and back to a curve
     bench.run();
     CHECK(bench.page.study().tables()[1].columns.size() == 2);
+}
+
+TEST_CASE("a map fills while it is driven", "[studies][sweep]") {
+    SweepBench bench;
+    bench.page.axis(1).value->choose("C1.volume_m3");
+    bench.page.points().setValue(100);
+    bench.page.study().run();
+    REQUIRE(QTest::qWaitFor([&] { return !bench.page.study().tables().empty(); }, 60000));
+    CHECK(bench.page.study().isRunning());
+    REQUIRE(bench.page.plot().plot().plottableCount() > 0);
+    const auto* map = qobject_cast<QCPColorMap*>(bench.page.plot().plot().plottable(0));
+    REQUIRE(map != nullptr);
+    CHECK_FALSE(std::isnan(map->data()->cell(0, 0)));
+    CHECK(std::isnan(map->data()->cell(99, 99)));
+    CHECK(std::isfinite(map->dataRange().size()));
 }
 
 TEST_CASE("a range from half to twice is proposed", "[studies][sweep]") {

@@ -44,7 +44,7 @@ TEST_CASE("a sweep drives every point once, the first axis fastest", "[study][sw
     const Circuit circuit = booster();
     std::vector<std::vector<double>> streamed;
     SweepOptions options = optionsFor("lowest-vacuum", std::nullopt);
-    options.partial = [&](const SweepPoint& point) { streamed.push_back(point.at); };
+    options.partial = [&](const SweepStudy& soFar) { streamed.push_back(soFar.points.back().at); };
     const SweepStudy study = runSweep(
         circuit, {axisOf(circuit, "C1.volume_m3", 1e-3, 3e-3, 3), axisOf(circuit, "A1.cutIn_N", 10, 20, 2)},
         options);
@@ -108,7 +108,7 @@ TEST_CASE("a cancelled sweep keeps the points that it had", "[study][sweep]") {
     std::atomic<bool> cancel{false};
     SweepOptions options = optionsFor("lacking-presses", 0, 1);
     options.cancel = &cancel;
-    options.partial = [&](const SweepPoint& point) { cancel = point.at.front() > 5; };
+    options.partial = [&](const SweepStudy& soFar) { cancel = soFar.points.back().at.front() > 5; };
     const SweepStudy study = runSweep(circuit, {axisOf(circuit, "A1.boostRatio", 2, 14, 100)}, options);
     CHECK(study.points.size() > 10);
     CHECK_FALSE(study.isComplete());

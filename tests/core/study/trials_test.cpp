@@ -76,8 +76,21 @@ TEST_CASE("parts that a trial adds are told", "[study][trials]") {
     CHECK(outcomes[1].addedParts == std::vector<PartId>{PartId{"C1"}});
 }
 
+TEST_CASE("trials are told one by one, as drawn first", "[study][trials]") {
+    TrialOptions options;
+    std::vector<std::string> told;
+    options.partial = [&](const std::vector<TrialOutcome>& soFar) {
+        told.push_back(soFar.back().id);
+        CHECK(soFar.size() == told.size());
+    };
+    const std::vector<TrialOutcome> all = runTrials(van(), options);
+    REQUIRE(told.size() == all.size());
+    CHECK(told.front().empty());
+    CHECK(told.back() == all.back().id);
+}
+
 TEST_CASE("trials are the same on one thread and on two", "[study][trials]") {
-    StudyOptions options;
+    TrialOptions options;
     options.threads = 1;
     const auto one = runTrials(van(), options);
     options.threads = 2;
