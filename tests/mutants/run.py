@@ -83,13 +83,14 @@ def name_of(mutant) -> str:
 class Workshop:
     def __init__(self, folder: pathlib.Path):
         self.source = folder / "source"
-        self.build = self.source / "build" / "mutants"  # as deep as any other: the compiler cache knows the objects
+        self.build = self.source / "build" / "mutants"  # as deep as any other and with the presets' flags: the compiler cache knows the objects
         folder.mkdir(parents=True, exist_ok=True)
         listed = subprocess.run(["git", "ls-files", "-z"], cwd=ROOT, capture_output=True, check=True).stdout.decode()
         for name in filter(None, listed.split("\0")):
             self.restore(name)
         subprocess.run(["cmake", "-S", self.source, "-B", self.build, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=RelWithDebInfo",
-                        "-DCMAKE_CXX_COMPILER_LAUNCHER=ccache", "-DPUMPWRIGHT_APP=OFF"],
+                        "-DCMAKE_CXX_FLAGS_RELWITHDEBINFO=-O2 -g1 -DNDEBUG", "-DCMAKE_CXX_COMPILER_LAUNCHER=ccache",
+                        "-DPUMPWRIGHT_APP=OFF"],
                        check=True, stdout=subprocess.DEVNULL)
 
     def restore(self, name: str):
