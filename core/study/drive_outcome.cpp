@@ -43,6 +43,12 @@ std::optional<double> vacuumAtEnd(const PartId& id, const Part& part, const Reco
     return vacuum == nullptr ? std::nullopt : std::optional(vacuum->at(recording.duration_s));
 }
 
+DriveOutcome cancelled() {
+    DriveOutcome outcome;
+    outcome.status = DriveStatus::Cancelled;
+    return outcome;
+}
+
 int fullPresses(const std::vector<PressAssist>& presses) {
     const auto lacking = std::ranges::find_if_not(presses, &PressAssist::isFull);
     return static_cast<int>(lacking - presses.begin());
@@ -54,15 +60,21 @@ DriveOutcome driveOutcome(const Circuit& circuit, const std::atomic<bool>& stop)
     DriveOptions options;
     options.cancel = &stop;
     options.balances = false;
-    return driveOutcome(circuit, simulateDrive(circuit, options));
+    return driveOutcome(circuit, simulateDrive(circuit, options), stop);
 }
 
-DriveOutcome driveOutcome(const Circuit& circuit, const DriveResult& drive) {
+DriveOutcome driveOutcome(const Circuit& circuit, const DriveResult& drive, const std::atomic<bool>& stop) {
+    if (stop || drive.status == DriveStatus::Cancelled) {
+        return cancelled();
+    }
     DriveOutcome outcome;
     outcome.status = drive.status;
     outcome.message = drive.message;
     outcome.numbers = driveNumbers(circuit, drive.recording);
-    outcome.reservePresses = reservePresses(circuit, drive.recording);
+    outcome.reservePresses = reservePresses(circuit, drive.recording, &stop);
+    if (stop) {
+        return cancelled();
+    }
     const Nets nets = findNets(circuit);
     for (const Finding& finding : checkCircuit({circuit, nets, &drive})) {
         outcome.openFindings.at(static_cast<std::size_t>(finding.word)) += finding.waiver ? 0 : 1;
@@ -70,7 +82,7 @@ DriveOutcome driveOutcome(const Circuit& circuit, const DriveResult& drive) {
     return outcome;
 }
 
-int reservePresses(const Circuit& circuit, const Recording& recording) {
+int reservePresses(const Circuit& circuit, const Recording& recording, const std::atomic<bool>* cancel) {
     std::optional<double> vacuum_Pa;
     for (const auto& [id, part] : circuit.parts) {
         if (const auto own = vacuumAtEnd(id, part, recording)) {
@@ -83,7 +95,10 @@ int reservePresses(const Circuit& circuit, const Recording& recording) {
     Circuit dead = circuit;
     dead.wires.clear();
     dead.plan = reservePlan(circuit.plan, std::max(0.0, *vacuum_Pa));
-    const DriveResult drive = simulateDrive(dead);
+    DriveOptions options;
+    options.cancel = cancel;
+    options.balances = false;
+    const DriveResult drive = simulateDrive(dead, options);
     int reserve = kMostReservePresses;
     for (const auto& [id, part] : dead.parts) {
         if (drive.recording.part(id, probe::kAssist) != nullptr) {

@@ -19,7 +19,9 @@ struct DriveOutcome {
     friend bool operator==(const DriveOutcome&, const DriveOutcome&) = default;
 };
 
-DriveOutcome driveOutcome(const Circuit& circuit, const DriveResult& drive);
+/// `stop` turns true when the outcome is not wanted any more. It is then Cancelled, as that of a cancelled
+/// drive is, and nothing else of it is told.
+DriveOutcome driveOutcome(const Circuit& circuit, const DriveResult& drive, const std::atomic<bool>& stop);
 /// Drives first.
 DriveOutcome driveOutcome(const Circuit& circuit, const std::atomic<bool>& stop);
 
@@ -28,6 +30,7 @@ inline constexpr int kMostReservePresses = 12;
 
 /// How many times in a row the plan's hardest press gets full assist after the drive's end, with the pump
 /// dead: what the stored vacuum is good for. 0 to kMostReservePresses.
-int reservePresses(const Circuit& circuit, const Recording& recording);
+int reservePresses(const Circuit& circuit, const Recording& recording,
+                   const std::atomic<bool>* cancel = nullptr);
 
 } // namespace pumpwright

@@ -102,7 +102,10 @@ private:
         if (readingsOf(m_log) <= m_what.size()) {
             return "The log has too few readings within the drive: check its times and the time offset.";
         }
-        const DriveResult drive = driven(startValues(), nullptr);
+        const DriveResult drive = driven(startValues(), m_options.cancel);
+        if (drive.status == DriveStatus::Cancelled) {
+            return {}; // the search tells
+        }
         if (drive.status == DriveStatus::Stopped) {
             return "The drive could not be finished: " + drive.message;
         }
@@ -206,7 +209,7 @@ private:
     void weighByWhatIsLeft(const std::vector<double>& values) {
         constexpr double kLeastShare =
             1e-6; // of its spread: a trace without noise does not outweigh all others
-        const auto gaps = gapsOf(driven(values, nullptr));
+        const auto gaps = gapsOf(driven(values, m_options.cancel));
         for (std::size_t i = 0; gaps && i < m_scatters.size(); ++i) {
             m_scatters[i] = std::max(rootMeanSquare((*gaps)[i]), kLeastShare * m_scatters[i]);
         }
@@ -234,8 +237,11 @@ private:
     }
 
     void addMatches(const std::vector<double>& before, const std::vector<double>& after, FitResult& result) {
-        const auto gapsBefore = gapsOf(driven(before, nullptr));
-        const auto gapsAfter = gapsOf(driven(after, nullptr));
+        const auto gapsBefore = gapsOf(driven(before, m_options.cancel));
+        const auto gapsAfter = gapsOf(driven(after, m_options.cancel));
+        if (m_options.cancel != nullptr && *m_options.cancel) {
+            result.status = FitResult::Status::Cancelled;
+        }
         for (std::size_t i = 0; gapsBefore && gapsAfter && i < m_log.traces.size(); ++i) {
             const LogTrace& trace = m_log.traces[i];
             result.traces.push_back({trace.name, trace.kind, trace.values.size(),

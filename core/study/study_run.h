@@ -92,25 +92,25 @@ private:
         }
     }
 
-    /// The next result in order; nothing where the study was cancelled.
+    /// The next result in order; nothing where the study was cancelled, however many results wait.
     std::optional<Outcome> next(const StudyOptions& options) {
         constexpr std::chrono::milliseconds kLook{20};
         std::unique_lock lock(m_mutex);
         std::optional<Outcome>& slot = m_slots[m_taken % m_slots.size()];
-        while (!slot) {
+        while (options.cancel == nullptr || !options.cancel->load(std::memory_order_relaxed)) {
+            if (slot) {
+                std::optional<Outcome> outcome = std::move(slot);
+                slot.reset();
+                ++m_taken;
+                m_wake.notify_all();
+                return outcome;
+            }
             if (m_failure) {
                 std::rethrow_exception(m_failure);
             }
-            if (options.cancel != nullptr && options.cancel->load(std::memory_order_relaxed)) {
-                return std::nullopt;
-            }
             m_wake.wait_for(lock, kLook);
         }
-        std::optional<Outcome> outcome = std::move(slot);
-        slot.reset();
-        ++m_taken;
-        m_wake.notify_all();
-        return outcome;
+        return std::nullopt;
     }
 
     std::size_t takeAll(const StudyOptions& options, const Take& take) {

@@ -35,7 +35,7 @@ TrialOutcome outcomeOf(std::string id, std::string name, Circuit circuit, const 
     options.cancel = &stop;
     options.balances = false;
     const DriveResult drive = simulateDrive(circuit, options);
-    TrialOutcome outcome{driveOutcome(circuit, drive), std::move(id), std::move(name), {}, {}, {}};
+    TrialOutcome outcome{driveOutcome(circuit, drive, stop), std::move(id), std::move(name), {}, {}, {}};
     outcome.traces = tracesOf(circuit, drive.recording);
     outcome.circuit = std::move(circuit);
     return outcome;

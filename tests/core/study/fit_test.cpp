@@ -188,7 +188,18 @@ TEST_CASE("a fit that is cancelled says so", "[study][fit]") {
     std::atomic<bool> cancel{false};
     StudyOptions options;
     options.cancel = &cancel;
-    options.progress = [&](std::size_t done, std::size_t) { cancel = done >= 2; };
-    CHECK(runFit(truth, log, named(truth, {"A1.leakHole_m"}), options).status ==
-          FitResult::Status::Cancelled);
+    const auto cancelledAt = [&](std::size_t drives) {
+        cancel = drives == 0;
+        options.progress = [&](std::size_t done, std::size_t) { cancel = done >= drives; };
+        return runFit(truth, log, named(truth, {"A1.leakHole_m"}), options);
+    };
+    const FitResult whole = runFit(truth, log, named(truth, {"A1.leakHole_m"}));
+    REQUIRE(whole.status == FitResult::Status::Finished);
+    for (const int drives : {0, 2, whole.drives - 1, whole.drives}) {
+        const FitResult cut = cancelledAt(static_cast<std::size_t>(drives));
+        CAPTURE(drives);
+        CHECK(cut.status == FitResult::Status::Cancelled);
+        CHECK(cut.drives == drives);
+        CHECK(cut.traces.empty()); // no drive is made for them
+    }
 }

@@ -62,6 +62,23 @@ TEST_CASE("a cancelled run tells its jobs, and hands over what it has", "[study]
     CHECK(count <= 5);
 }
 
+TEST_CASE("after a cancel no result is taken any more, though some wait", "[study][run]") {
+    std::atomic<bool> cancel = false;
+    std::atomic<int> made = 0;
+    StudyOptions options = onThreads(1);
+    options.cancel = &cancel;
+    const std::size_t count = OrderedRun<int>::run(
+        1000, options, [&](std::size_t, const std::atomic<bool>&) { return ++made; },
+        [&](std::size_t index, int) {
+            while (made < static_cast<int>(index) + 3) { // two more lie there
+                std::this_thread::yield();
+            }
+            cancel = index == 2;
+            return true;
+        });
+    CHECK(count == 3);
+}
+
 TEST_CASE("what goes wrong in a job reaches whoever started the run", "[study][run]") {
     const auto run = [] {
         OrderedRun<int>::run(
