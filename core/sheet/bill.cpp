@@ -91,7 +91,9 @@ void append(Bill& bill, Lines lines) {
     const auto firstNew = static_cast<std::ptrdiff_t>(bill.lines.size());
     for (auto& [key, line] : lines) {
         std::ranges::sort(line.references, referenceBefore);
-        line.references.erase(std::ranges::unique(line.references).begin(), line.references.end());
+        // clang 14 cannot compile std::ranges::unique of libstdc++ 12
+        line.references.erase(std::unique(line.references.begin(), line.references.end()),
+                              line.references.end());
         line.sum = roundedSum(line.price.value_or(0) * line.quantity);
         bill.total += line.sum;
         bill.unpriced += line.price ? 0 : 1;
