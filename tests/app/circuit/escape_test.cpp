@@ -1,12 +1,11 @@
 #include "app/desktop/document/hand_operation.h"
 #include "tests/app/circuit/canvas.h"
 
-
 using namespace pumpwright;
 
 namespace {
 
-/// Two wires' worth of room, a wire F1.2 to K1.30 and a hose C1.b to X1.a.
+/// A wire F1.2 to K1.30 and a hose C1.b to X1.a.
 Circuit joinedParts() {
     return CircuitBuilder()
         .part("fuse", "F1")
