@@ -314,6 +314,23 @@ TEST_CASE("copy and paste through the clipboard gives new ids and references", "
     CHECK(canvas.steps() == 2);
 }
 
+TEST_CASE("the picture of copied parts stays small however far apart they lie", "[canvas]") {
+    Circuit circuit = fuseAndRelay();
+    circuit.parts.at({"K1"}).at = {5000, 4};
+    Canvas canvas(circuit);
+    canvas.selection.select({{{"F1"}, {"K1"}}, {}, {}});
+    canvas.view.copySelection();
+    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+    REQUIRE(mime != nullptr);
+    const auto picture = qvariant_cast<QImage>(mime->imageData());
+    CHECK(picture.width() >= 3999);
+    CHECK(picture.width() <= 4000);
+    CHECK(picture.height() >= 1);
+    CHECK(picture.height() <= 100);
+    canvas.view.paste();
+    CHECK(canvas.document.circuit().parts.size() == 6);
+}
+
 TEST_CASE("text on the clipboard that is no fragment is refused with a hint", "[canvas]") {
     Canvas canvas;
     const std::string before = canvas.bytes();
