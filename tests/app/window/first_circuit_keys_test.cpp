@@ -48,7 +48,7 @@ private:
 
 void placeParts(Keyboard& keys) {
     keys.press(Qt::Key_P);
-    for (const char* word : {"bat", "fus", "vac", "tim", "rel", "dio", "pum", "gro", "boo"}) {
+    for (const char* word : {"bat", "fus 15", "vac", "tim", "rel", "dio", "pum", "gro", "boo"}) {
         keys.type(word);
         keys.press(Qt::Key_Return, Qt::ControlModifier);
     }
