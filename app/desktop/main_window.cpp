@@ -169,6 +169,7 @@ void MainWindow::connectParts() {
         m_view->place(prototype);
         m_view->setFocus(Qt::OtherFocusReason);
     });
+    connect(m_parts, &PartsDrawer::placeWhereFreeRequested, m_view, &CircuitView::placeWhereFree);
     connect(m_view, &CircuitView::nameplateRequested, this, [this] {
         showPanel(*m_panels.at(1), *m_nameplate);
         m_nameplate->beginEditing();

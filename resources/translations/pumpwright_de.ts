@@ -2082,6 +2082,10 @@ Nachher: %2</translation>
         <source>Columns of the parts</source>
         <translation>Spalten der Teile</translation>
     </message>
+    <message>
+        <source>Enter takes the part to the drawing. Ctrl+Enter puts it where there is room and stays here.</source>
+        <translation>Die Eingabetaste nimmt das Teil zur Zeichnung mit. Strg+Eingabe setzt es dorthin, wo Platz ist, und bleibt hier.</translation>
+    </message>
 </context>
 <context>
     <name>pumpwright::PartsModel</name>

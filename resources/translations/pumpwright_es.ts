@@ -2082,6 +2082,10 @@ Después: %2</translation>
         <source>Columns of the parts</source>
         <translation>Columnas de las piezas</translation>
     </message>
+    <message>
+        <source>Enter takes the part to the drawing. Ctrl+Enter puts it where there is room and stays here.</source>
+        <translation>Intro lleva la pieza al dibujo. Ctrl+Intro la pone donde hay sitio y se queda aquí.</translation>
+    </message>
 </context>
 <context>
     <name>pumpwright::PartsModel</name>

@@ -82,6 +82,15 @@ void CircuitView::place(const Part& prototype) {
     setFocus();
 }
 
+void CircuitView::placeWhereFree(const Part& prototype) {
+    cancel();
+    Part part = prototype;
+    part.price = d->priceHere(part.price);
+    const Addition addition = placing(d->m_document.circuit(), part, d->freePlaceFor(part));
+    d->m_document.apply(addition.edit);
+    d->m_selection.select(addition.objects);
+}
+
 void CircuitView::startWire() {
     d->switchTo(wireTool(*d, Repeat::UntilEscape));
     setFocus();

@@ -49,6 +49,8 @@ public Q_SLOTS:
     /// A ghost of the prototype follows the pointer; each click places one, Esc ends. References are given
     /// here.
     void place(const pumpwright::Part& prototype);
+    /// One of the prototype at once, where there is room.
+    void placeWhereFree(const pumpwright::Part& prototype);
     void startWire();
     void startHose();
     /// The circuit runs in real time and clicks move its switches, until Esc.

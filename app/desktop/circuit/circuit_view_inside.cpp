@@ -59,9 +59,13 @@ void CircuitView::Private::place(Part prototype) {
     steerToFreePlace();
 }
 
-void CircuitView::Private::steerToFreePlace() {
+GridPoint CircuitView::Private::freePlaceFor(const Part& part) const {
     const QRectF seen = m_view.viewportTransform().inverted().mapRect(QRectF(m_view.viewport()->rect()));
-    m_steered = scenePoint(freePlace(m_scene.layout(), m_toPlace, seen));
+    return freePlace(m_scene.layout(), part, seen);
+}
+
+void CircuitView::Private::steerToFreePlace() {
+    m_steered = scenePoint(freePlaceFor(m_toPlace));
     m_tool->move({*m_steered, Qt::NoModifier, kStep / 2, false});
 }
 

@@ -42,6 +42,8 @@ public:
     void useWindowColours();
     /// Takes letters from shortcuts where the tool reads them as text.
     bool eventFilter(QObject* watched, QEvent* event) override;
+    /// Where there is room for a part, as far as possible in what is seen.
+    GridPoint freePlaceFor(const Part& part) const;
     /// Puts the ghost where there is room, for those who do not point.
     void steerToFreePlace();
     QPointF steeringStart() const;

@@ -9,13 +9,16 @@
 #include <QPainter>
 #include <QSvgGenerator>
 
+#include <algorithm>
+
 namespace pumpwright {
 namespace {
 
 using namespace Qt::StringLiterals;
 
-constexpr double kImageScale = 2; ///< pixels to a scene unit
-constexpr double kMargin = 10;    ///< scene units round the picture
+constexpr double kImageScale = 2;    ///< pixels to a scene unit
+constexpr double kMostPixels = 4000; ///< of a side: parts may lie kilometres of paper apart
+constexpr double kMargin = 10;       ///< scene units round the picture
 
 QByteArray svgOf(const Circuit& fragment, const QSizeF& size) {
     QBuffer buffer;
@@ -31,10 +34,11 @@ QByteArray svgOf(const Circuit& fragment, const QSizeF& size) {
 }
 
 QImage imageOf(const Circuit& fragment, const QSizeF& size) {
-    QImage image((size * kImageScale).toSize(), QImage::Format_ARGB32_Premultiplied);
+    const double scale = std::min({kImageScale, kMostPixels / size.width(), kMostPixels / size.height()});
+    QImage image((size * scale).toSize().expandedTo({1, 1}), QImage::Format_ARGB32_Premultiplied);
     image.fill(Qt::white);
     QPainter painter(&image);
-    painter.scale(kImageScale, kImageScale);
+    painter.scale(scale, scale);
     paintCircuit(painter, fragment, QRectF(QPointF(), size).adjusted(kMargin, kMargin, -kMargin, -kMargin),
                  PaintStyle::Light);
     return image;

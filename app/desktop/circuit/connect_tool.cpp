@@ -26,7 +26,8 @@ public:
     void activate() override {
         host().setCursorShape(Qt::CrossCursor);
         const std::set<PartId>& selected = host().selection().objects().parts;
-        offer(selected.size() == 1 ? freeEndOf(circuit(), *selected.begin(), kSort) : std::nullopt);
+        m_atHand = selected.size() == 1 ? std::optional(*selected.begin()) : std::nullopt;
+        offer(m_atHand ? freeEndOf(circuit(), *m_atHand, kSort) : std::nullopt);
     }
 
     void press(const CanvasPointer& pointer) override {
@@ -130,7 +131,7 @@ private:
 
     void type(const QString& text) {
         m_typed = text;
-        const std::vector<End> ends = typedEnds(circuit(), text, kSort);
+        const std::vector<End> ends = typedEnds(circuit(), text, kSort, m_start ? std::nullopt : m_atHand);
         offer(ends.empty() ? std::nullopt : std::optional(ends.front()));
     }
 
@@ -144,9 +145,18 @@ private:
             m_start = taken;
             offer(nearestFreeEnd(circuit(), host().scene().layout(), taken.end, kSort));
         } else {
+            const PartId begun = m_start->end.part;
             finish(taken);
-            offer(m_start ? std::nullopt : freeEndOf(circuit(), taken.end.part, kSort));
+            m_atHand = taken.end.part;
+            offer(m_start ? std::nullopt : goingOn(taken.end.part, begun));
         }
+    }
+
+    /// From where the last line ended, or, where nothing is free there, from the part that it came from: so
+    /// both ends of a diode go to one coil.
+    std::optional<End> goingOn(const PartId& ended, const PartId& begun) {
+        const auto end = freeEndOf(circuit(), ended, kSort);
+        return end ? end : freeEndOf(circuit(), begun, kSort);
     }
 
     bool stands(const CircuitScene::Caught& caught) {
@@ -278,7 +288,8 @@ private:
     std::optional<CircuitScene::Caught> m_start;
     std::optional<CircuitScene::Caught> m_offer; ///< what Enter takes
     QString m_typed;
-    bool m_startedByPress = false; ///< the button is still down since the start
+    std::optional<PartId> m_atHand; ///< where the last line ended, for numbers typed alone
+    bool m_startedByPress = false;  ///< the button is still down since the start
 };
 
 } // namespace

@@ -47,22 +47,27 @@ std::optional<int> rank(const QString& text, const QString& reference, const End
     if (text == reference) {
         return used ? 2 : 1;
     }
-    return whole.startsWith(text) ? std::optional(used ? 4 : 3) : std::nullopt;
+    if (whole.startsWith(text)) {
+        return used ? 4 : 3;
+    }
+    return text == plain(shown(end.terminal)) ? std::optional(used ? 6 : 5) : std::nullopt;
 }
 
 } // namespace
 
-std::vector<End> typedEnds(const Circuit& circuit, const QString& text, EndSort sort) {
+std::vector<End> typedEnds(const Circuit& circuit, const QString& text, EndSort sort,
+                           const std::optional<PartId>& atHand) {
     const QString wanted = plain(text);
     if (wanted.isEmpty()) {
         return {};
     }
     const std::set<End> used = usedEnds(circuit, sort);
-    std::vector<std::pair<int, End>> ranked;
+    using Standing = std::pair<int, bool>;
+    std::vector<std::pair<Standing, End>> ranked;
     for (const auto& [id, part] : circuit.parts) {
         for (const End& end : endsOfPart(id, part, sort)) {
             if (const auto place = rank(wanted, plain(shown(part.reference)), end, used.contains(end))) {
-                ranked.emplace_back(*place, end);
+                ranked.emplace_back(Standing{*place, id != atHand}, end);
             }
         }
     }

@@ -15,8 +15,10 @@ namespace pumpwright {
 enum class EndSort { Terminal, Port };
 
 /// What a typed text means, best first: reference and number run together in any case, "k186" or "K1 86". A
-/// reference alone means its free ends first; a beginning means all that go on like that.
-std::vector<End> typedEnds(const Circuit& circuit, const QString& text, EndSort sort);
+/// reference alone means its free ends first; a beginning means all that go on like that; a number alone
+/// means the ends of that number, those of the part at hand first.
+std::vector<End> typedEnds(const Circuit& circuit, const QString& text, EndSort sort,
+                           const std::optional<PartId>& atHand = std::nullopt);
 
 /// Where a line would begin that goes on from a part: its first free end.
 std::optional<End> freeEndOf(const Circuit& circuit, const PartId& part, EndSort sort);

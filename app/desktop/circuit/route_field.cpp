@@ -24,6 +24,9 @@ constexpr int kCornerCost = 90; ///< touching another line's corner, or bending 
 
 constexpr int kDetour = 14;                      ///< steps that a path may go beyond its ends
 constexpr std::size_t kLargestField = 4'000'000; ///< cells; beyond, lines go straight
+/// Cells between two ends, 2.5 m by 2.5 m; ends farther apart are joined without a search, which would take
+/// hundreds of megabytes and tenths of a second for a line that nobody can follow.
+constexpr qint64 kLargestSearch = 250'000;
 
 void add(std::uint8_t& count) {
     count = static_cast<std::uint8_t>(std::min(255, count + 1));
@@ -42,6 +45,12 @@ bool isAcross(Side side) {
 
 int distance(GridPoint a, GridPoint b) {
     return std::abs(a.x - b.x) + std::abs(a.y - b.y);
+}
+
+bool areFarApart(GridPoint a, GridPoint b) {
+    const qint64 width = std::abs(a.x - b.x) + 2 * kDetour + 1;
+    const qint64 height = std::abs(a.y - b.y) + 2 * kDetour + 1;
+    return width * height > kLargestSearch;
 }
 
 /// The path without a search: straight, or with one corner.
@@ -290,7 +299,7 @@ std::vector<GridPoint> RouteField::leg(const RouteEnd& from, const RouteEnd& to)
     if (from.at == to.at) {
         return {from.at};
     }
-    if (!cell(from.at) || !cell(to.at)) {
+    if (!cell(from.at) || !cell(to.at) || areFarApart(from.at, to.at)) {
         return plainLeg(from, to);
     }
     return Search(*this, from, to).path();

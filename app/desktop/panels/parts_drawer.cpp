@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QSortFilterProxyModel>
 #include <QTreeView>
 #include <QVBoxLayout>
@@ -37,15 +38,45 @@ private:
     QStringList m_words;
 };
 
-/// A whole word counts more than the beginning of one.
-int fitOf(const QString& word, const QStringList& name) {
-    if (name.contains(word, Qt::CaseInsensitive)) {
+/// The words of a part's name: what people call it, "Relay" of "Relay 30 A, diode inside", and what only
+/// tells it from others of its sort.
+struct NameWords {
+    explicit NameWords(const QString& name) {
+        static const QRegularExpression kEndOfCalling(QStringLiteral("[,:]|\\b\\d| with | for |$"));
+        const qsizetype end = name.indexOf(kEndOfCalling);
+        calling = wordsOf(name.left(end));
+        telling = wordsOf(name.mid(end));
+    }
+    static QStringList wordsOf(const QString& text) {
+        static const QRegularExpression kBetweenWords(QStringLiteral("[ ,:]+"));
+        return text.split(kBetweenWords, Qt::SkipEmptyParts);
+    }
+
+    QStringList calling;
+    QStringList telling;
+};
+
+/// How well a word fits among these: a whole word counts more than the beginning of one.
+int fitAmong(const QString& word, const QStringList& words) {
+    if (words.contains(word, Qt::CaseInsensitive)) {
         return 2;
     }
-    const bool begins = std::any_of(name.begin(), name.end(), [&](const QString& one) {
+    const bool begins = std::any_of(words.begin(), words.end(), [&](const QString& one) {
         return one.startsWith(word, Qt::CaseInsensitive);
     });
     return begins ? 1 : 0;
+}
+
+/// What a part is called counts more than what tells it from others, and most the first and the last word of
+/// it: "rel" means a relay, not a timer with delay on release, and "lam" a lamp, not the switch of one.
+int fitOf(const QString& word, const NameWords& name) {
+    const int calling = fitAmong(word, name.calling);
+    if (calling == 0) {
+        return fitAmong(word, name.telling);
+    }
+    const bool isFirst = fitAmong(word, {name.calling.front()}) > 0;
+    const bool isLast = fitAmong(word, {name.calling.back()}) > 0;
+    return calling + 1 + (isFirst ? 1 : 0) + (isLast ? 1 : 0);
 }
 
 } // namespace
@@ -57,6 +88,8 @@ PartsDrawer::PartsDrawer(const Catalogue& catalogue, QWidget* parent)
     m_filtered->setRecursiveFilteringEnabled(true);
     m_search->setPlaceholderText(tr("Search parts"));
     m_search->setAccessibleName(tr("Search parts"));
+    m_search->setToolTip(
+        tr("Enter takes the part to the drawing. Ctrl+Enter puts it where there is room and stays here."));
     m_search->setClearButtonEnabled(true);
     m_search->setMinimumHeight(24);
     m_search->installEventFilter(this);
@@ -118,7 +151,7 @@ QModelIndex PartsDrawer::bestMatch(const QStringList& words) const {
         const QModelIndex parent = m_filtered->index(group, PartsModel::Name);
         for (int row = 0; row < m_filtered->rowCount(parent); ++row) {
             const QModelIndex index = m_filtered->index(row, PartsModel::Name, parent);
-            const QStringList name = index.data().toString().split(QLatin1Char(' '));
+            const NameWords name(index.data().toString());
             const int fit = std::accumulate(words.begin(), words.end(), 0, [&](int sum, const QString& word) {
                 return sum + fitOf(word, name);
             });
@@ -131,10 +164,21 @@ QModelIndex PartsDrawer::bestMatch(const QStringList& words) const {
     return best;
 }
 
-void PartsDrawer::place(const QModelIndex& shownIndex) {
+std::optional<Part> PartsDrawer::prototypeAt(const QModelIndex& shownIndex) const {
     const QModelIndex name = shownIndex.siblingAtColumn(PartsModel::Name);
-    if (const auto part = m_model->prototype(m_filtered->mapToSource(name))) {
+    return m_model->prototype(m_filtered->mapToSource(name));
+}
+
+void PartsDrawer::place(const QModelIndex& shownIndex) {
+    if (const auto part = prototypeAt(shownIndex)) {
         Q_EMIT placeRequested(*part);
+    }
+}
+
+void PartsDrawer::placeWhereFree(const QModelIndex& shownIndex) {
+    if (const auto part = prototypeAt(shownIndex)) {
+        Q_EMIT placeWhereFreeRequested(*part);
+        m_search->selectAll();
     }
 }
 
@@ -142,9 +186,11 @@ bool PartsDrawer::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress) {
         return QWidget::eventFilter(watched, event);
     }
-    const int key = static_cast<QKeyEvent*>(event)->key();
+    const auto* keys = static_cast<QKeyEvent*>(event);
+    const int key = keys->key();
     if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-        place(m_list->currentIndex());
+        keys->modifiers().testFlag(Qt::ControlModifier) ? placeWhereFree(m_list->currentIndex())
+                                                        : place(m_list->currentIndex());
         return true;
     }
     if (watched == m_search && key == Qt::Key_Down) {

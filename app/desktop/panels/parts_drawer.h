@@ -5,6 +5,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QLabel;
 class QLineEdit;
 class QSortFilterProxyModel;
@@ -14,7 +16,8 @@ namespace pumpwright {
 
 class PartsModel;
 
-/// The searchable list to place parts from: a click or Return puts the part on the pointer, a drag drops it.
+/// The searchable list to place parts from: a click or Return puts the part on the pointer, a drag drops it,
+/// Ctrl with Return puts it where there is room and leaves the keys here for the next one.
 class PartsDrawer final : public QWidget {
     Q_OBJECT
 
@@ -26,12 +29,15 @@ public:
 
 Q_SIGNALS:
     void placeRequested(const pumpwright::Part& prototype);
+    void placeWhereFreeRequested(const pumpwright::Part& prototype);
 
 private:
     void buildList();
     void filter(const QString& text);
     QModelIndex bestMatch(const QStringList& words) const;
+    std::optional<Part> prototypeAt(const QModelIndex& shownIndex) const;
     void place(const QModelIndex& shownIndex);
+    void placeWhereFree(const QModelIndex& shownIndex);
     bool eventFilter(QObject* watched, QEvent* event) override;
 
     PartsModel* m_model;

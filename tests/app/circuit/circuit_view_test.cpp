@@ -1,13 +1,5 @@
-#include "app/desktop/circuit/circuit_view.h"
-#include "app/desktop/circuit/geometry.h"
-#include "app/desktop/document/analysis.h"
-#include "app/desktop/document/document.h"
-#include "app/desktop/document/selection.h"
-#include "core/files/circuit_file.h"
-#include "core/parts/part_kind.h"
 #include "core/parts/placement.h"
-#include "tests/support/catch.h"
-#include "tests/support/circuit_builder.h"
+#include "tests/app/circuit/canvas.h"
 
 #include <QClipboard>
 #include <QDropEvent>
@@ -17,77 +9,9 @@
 #include <QScreen>
 #include <QScrollBar>
 #include <QSignalSpy>
-#include <QTest>
 #include <QWheelEvent>
 
 using namespace pumpwright;
-
-namespace {
-
-/// A fuse at 0,0 and a relay at 12,0 (places of the builder), no wires.
-Circuit fuseAndRelay() {
-    return CircuitBuilder()
-        .part("fuse", "F1")
-        .part("relay", "K1")
-        .part("reservoir", "C1")
-        .part("tee", "X1")
-        .build();
-}
-
-/// A canvas in a window, with gestures in grid steps.
-class Canvas {
-public:
-    explicit Canvas(const Circuit& circuit = fuseAndRelay()) {
-        view.resize(1000, 700);
-        view.show();
-        document.startNew(circuit);
-        QCoreApplication::processEvents();
-    }
-
-    QPoint pixel(double x, double y) const { return view.mapFromScene(QPointF(x * kStep, y * kStep)); }
-
-    void press(double x, double y, Qt::KeyboardModifiers modifiers = {}) {
-        QTest::mousePress(view.viewport(), Qt::LeftButton, modifiers, pixel(x, y));
-    }
-    void moveTo(double x, double y) { QTest::mouseMove(view.viewport(), pixel(x, y)); }
-    void release(double x, double y, Qt::KeyboardModifiers modifiers = {}) {
-        QTest::mouseRelease(view.viewport(), Qt::LeftButton, modifiers, pixel(x, y));
-    }
-    void click(double x, double y, Qt::KeyboardModifiers modifiers = {}) {
-        moveTo(x, y);
-        press(x, y, modifiers);
-        release(x, y, modifiers);
-    }
-    void drag(double fromX, double fromY, double toX, double toY) {
-        press(fromX, fromY);
-        dragTo((fromX + toX) / 2, (fromY + toY) / 2);
-        dragTo(toX, toY);
-        release(toX, toY);
-    }
-    /// QTest::mouseMove forgets the button, so the event is made here.
-    void dragTo(double x, double y) {
-        const QPointF at = pixel(x, y);
-        QMouseEvent event(QEvent::MouseMove, at, view.viewport()->mapToGlobal(at), Qt::NoButton,
-                          Qt::LeftButton, Qt::NoModifier);
-        QCoreApplication::sendEvent(view.viewport(), &event);
-    }
-    void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) { QTest::keyClick(&view, key, modifiers); }
-
-    std::string bytes() const { return circuitText(document.circuit()); }
-    int steps() { return document.undoStack().count(); }
-    const Part& part(const std::string& id) const { return document.circuit().parts.at({id}); }
-
-    Document document;
-    Selection selection;
-    Analysis analysis{document};
-    CircuitView view{document, selection, analysis};
-};
-
-Part prototype(const char* kind) {
-    return newPart(*findPartKind(kind), "", {});
-}
-
-} // namespace
 
 TEST_CASE("each click places a part with the next reference, Esc ends", "[canvas]") {
     Canvas canvas;
@@ -390,6 +314,23 @@ TEST_CASE("copy and paste through the clipboard gives new ids and references", "
     CHECK(canvas.steps() == 2);
 }
 
+TEST_CASE("the picture of copied parts stays small however far apart they lie", "[canvas]") {
+    Circuit circuit = fuseAndRelay();
+    circuit.parts.at({"K1"}).at = {5000, 4};
+    Canvas canvas(circuit);
+    canvas.selection.select({{{"F1"}, {"K1"}}, {}, {}});
+    canvas.view.copySelection();
+    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+    REQUIRE(mime != nullptr);
+    const auto picture = qvariant_cast<QImage>(mime->imageData());
+    CHECK(picture.width() >= 3999);
+    CHECK(picture.width() <= 4000);
+    CHECK(picture.height() >= 1);
+    CHECK(picture.height() <= 100);
+    canvas.view.paste();
+    CHECK(canvas.document.circuit().parts.size() == 6);
+}
+
 TEST_CASE("text on the clipboard that is no fragment is refused with a hint", "[canvas]") {
     Canvas canvas;
     const std::string before = canvas.bytes();
@@ -403,54 +344,6 @@ TEST_CASE("text on the clipboard that is no fragment is refused with a hint", "[
     canvas.view.paste();
     CHECK(hints.count() == 2);
     CHECK(canvas.bytes() == before);
-}
-
-TEST_CASE("Esc in the middle of any gesture leaves the bytes and the history as they were", "[canvas]") {
-    Canvas canvas;
-    canvas.drag(2, 0, 14, -3);
-    const std::string before = canvas.bytes();
-    const int steps = canvas.steps();
-    SECTION("moving") {
-        canvas.press(12.6, 0.3);
-        canvas.dragTo(16, 6);
-        canvas.key(Qt::Key_Escape);
-        canvas.dragTo(17, 7);
-        canvas.release(17, 7);
-    }
-    SECTION("rubber band") {
-        canvas.press(-5, -6);
-        canvas.dragTo(5, 6);
-        canvas.key(Qt::Key_Escape);
-        canvas.release(5, 6);
-        CHECK(canvas.selection.objects().parts.empty());
-    }
-    SECTION("placing") {
-        canvas.view.place(prototype("lamp"));
-        canvas.moveTo(5, 5);
-        canvas.key(Qt::Key_Escape);
-    }
-    SECTION("wiring") {
-        canvas.view.startWire();
-        canvas.click(-2, 0);
-        canvas.click(4, 6);
-        canvas.key(Qt::Key_Escape);
-        canvas.key(Qt::Key_Escape);
-    }
-    SECTION("wiring by a drag") {
-        canvas.press(-2, 0);
-        canvas.dragTo(5, 5);
-        canvas.key(Qt::Key_Escape);
-        canvas.release(5, 5);
-    }
-    SECTION("laying a wire") {
-        canvas.press(8, 0);
-        canvas.dragTo(8, 3);
-        canvas.key(Qt::Key_Escape);
-        canvas.release(8, 3);
-    }
-    CHECK(canvas.bytes() == before);
-    CHECK(canvas.steps() == steps);
-    CHECK(canvas.view.activity() == CanvasActivity::Select);
 }
 
 TEST_CASE("a wire drawn by a drag that ends nowhere is not there", "[canvas]") {

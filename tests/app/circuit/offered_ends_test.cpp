@@ -42,6 +42,17 @@ TEST_CASE("a reference alone means its free ends first, and not a longer referen
     CHECK(ends.back().part == PartId{"K11"});
 }
 
+TEST_CASE("a number alone means an end of that number, free before used, of the part at hand first",
+          "[offered-ends]") {
+    CHECK(first(typedEnds(circuit(), QStringLiteral("87"), EndSort::Terminal)) == endOf("K1.87"));
+    CHECK(first(typedEnds(circuit(), QStringLiteral("87"), EndSort::Terminal, PartId{"K11"})) ==
+          endOf("K11.87"));
+    CHECK(first(typedEnds(circuit(), QStringLiteral("30"), EndSort::Terminal)) == endOf("K11.30"));
+    CHECK(first(typedEnds(circuit(), QStringLiteral("30"), EndSort::Terminal, PartId{"K1"})) ==
+          endOf("K11.30"));
+    CHECK(typedEnds(circuit(), QStringLiteral("99"), EndSort::Terminal).empty());
+}
+
 TEST_CASE("hoses are offered ports, wires terminals", "[offered-ends]") {
     CHECK(first(typedEnds(circuit(), QStringLiteral("c1"), EndSort::Port)) == endOf("C1.a"));
     CHECK(typedEnds(circuit(), QStringLiteral("c1"), EndSort::Terminal).empty());

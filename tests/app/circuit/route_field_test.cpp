@@ -141,3 +141,18 @@ TEST_CASE("corners leave out what lies on a straight stretch", "[route]") {
     CHECK(cornersOf({{0, 0}, {1, 0}, {1, 0}, {4, 0}, {4, 2}, {4, 9}}) == Path{{0, 0}, {4, 0}, {4, 9}});
     CHECK(cornersOf({{2, 2}}) == Path{{2, 2}});
 }
+
+TEST_CASE("a line goes round a body, but is not searched for between ends very far apart", "[route]") {
+    RouteField field(QRect(-20, -20, 1000, 1000));
+    field.addBody(QRect(200, -5, 10, 11)); // in the way of the first stretch
+    const auto goesThroughBody = [](const Path& path) {
+        const Path steps = stepsOf(path);
+        return std::any_of(steps.begin(), steps.end(),
+                           [](GridPoint at) { return QRect(200, -5, 10, 11).contains(at.x, at.y); });
+    };
+    const RouteEnd from{{0, 0}, Side::Right};
+    const Path near = field.path(from, {{400, 400}, std::nullopt}, {});
+    CHECK_FALSE(goesThroughBody(near));
+    const Path far = field.path(from, {{900, 900}, std::nullopt}, {});
+    CHECK(far == Path{{0, 0}, {900, 0}, {900, 900}});
+}
