@@ -79,7 +79,7 @@ FitPage::FitPage(Document& document, Dialogs& dialogs, QWidget* parent)
 void FitPage::build() {
     m_take->setEnabled(false);
     m_take->setToolTip(tr("Set the values in the circuit, as one step"));
-    m_study->controls().insertWidget(1, m_take);
+    m_study->addBelowControls(*m_take);
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 0, 0, 4);
     right->addWidget(m_study, 1);

@@ -89,6 +89,11 @@ void StudyPage::build(const QString& about) {
     m_note->hide();
 }
 
+void StudyPage::addBelowControls(QWidget& control) {
+    auto* column = qobject_cast<QVBoxLayout*>(layout());
+    column->insertWidget(column->indexOf(m_controls) + 1, &control, 0, Qt::AlignLeading);
+}
+
 void StudyPage::run() {
     if (m_run.isRunning()) {
         return;

@@ -37,6 +37,8 @@ public:
     const std::vector<SheetTable>& tables() const { return m_tables; }
     /// Where further controls of this study go, beside its button.
     QHBoxLayout& controls() { return *m_controls; }
+    /// Puts a further control on a line of its own, where the page is narrow.
+    void addBelowControls(QWidget& control);
 
 Q_SIGNALS:
     void tablesChanged();

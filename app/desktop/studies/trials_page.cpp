@@ -10,6 +10,7 @@
 #include "core/sheet/trial_tables.h"
 
 #include <QCheckBox>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -94,18 +95,18 @@ void TrialsPage::build() {
         new QLabel(tr("To try an idea, change the circuit, then make a trial of the change."), this);
     about->setTextFormat(Qt::PlainText);
     about->setWordWrap(true);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_make);
-    buttons->addWidget(m_take);
-    buttons->addWidget(m_remove);
-    buttons->addStretch(1);
+    auto* buttons = new QGridLayout; // two by two, for languages with long words
+    buttons->addWidget(m_make, 0, 0);
+    buttons->addWidget(m_take, 1, 0);
+    buttons->addWidget(m_remove, 1, 1);
+    buttons->setColumnStretch(2, 1);
     auto* left = new QVBoxLayout;
     left->setContentsMargins(8, 8, 0, 4);
     left->addWidget(about);
     left->addWidget(m_list, 1);
     left->addLayout(buttons);
     m_overlay->setToolTip(tr("Show vacuum and pump current of each trial in the Drive chart"));
-    m_study->controls().insertWidget(2, m_overlay);
+    m_study->addBelowControls(*m_overlay);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addLayout(left, 2);
