@@ -133,8 +133,9 @@ void CircuitView::Private::updateSceneRect() {
 void CircuitView::Private::updateEmptyState() {
     const bool empty = m_document.circuit().parts.empty();
     m_emptyState->setVisible(empty && m_tool && m_tool->activity() == CanvasActivity::Select);
-    m_emptyState->adjustSize();
     const QRect room = m_view.viewport()->rect();
+    const int width = std::min(m_emptyState->sizeHint().width(), room.width());
+    m_emptyState->resize(width, m_emptyState->heightForWidth(width));
     m_emptyState->move(room.center() - m_emptyState->rect().center());
 }
 

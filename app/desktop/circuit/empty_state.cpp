@@ -11,6 +11,7 @@ EmptyState::EmptyState(QWidget* parent) : QWidget(parent) {
     auto* text = new QLabel(tr("Open a sample, drag a part here, or open a file."), this);
     text->setTextFormat(Qt::PlainText);
     text->setAlignment(Qt::AlignCenter);
+    text->setWordWrap(true); // on a small screen
     QFont font = text->font();
     font.setPointSizeF(font.pointSizeF() * 1.25);
     text->setFont(font);
