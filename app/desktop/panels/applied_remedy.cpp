@@ -7,12 +7,14 @@ void keepDrawing(const Part& drawn, Part& part) {
     part.at = drawn.at;
     part.quarterTurns = drawn.quarterTurns;
     part.mirrored = drawn.mirrored;
+    part.labelFrom = drawn.labelFrom;
 }
 
 template <class Connection>
 void keepDrawing(const Connection& drawn, Connection& connection) {
     if (connection.from == drawn.from && connection.to == drawn.to) {
         connection.bends = drawn.bends;
+        connection.labelFrom = drawn.labelFrom;
     }
 }
 
