@@ -3171,5 +3171,337 @@
         <source>Findings: DANGER</source>
         <translation>Hallazgos: PELIGRO</translation>
     </message>
+    <message>
+        <source>Lead-acid battery 45 Ah</source>
+        <translation>Batería de plomo 45 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah</source>
+        <translation>Batería de plomo 60 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah with alternator 70 A</source>
+        <translation>Batería de plomo 60 Ah con alternador 70 A</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 45 Ah with DC-DC converter 40 A</source>
+        <translation>Batería de plomo 45 Ah con convertidor CC-CC 40 A</translation>
+    </message>
+    <message>
+        <source>Ground point: M6 bolt on bare metal with toothed washer</source>
+        <translation>Punto de masa: perno M6 sobre metal desnudo con arandela dentada</translation>
+    </message>
+    <message>
+        <source>Ground bar, 6 bolts, on the vehicle body</source>
+        <translation>Barra de masa, 6 pernos, en la carrocería</translation>
+    </message>
+    <message>
+        <source>Blade fuse 3 A with holder</source>
+        <translation>Fusible de cuchilla 3 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 5 A with holder</source>
+        <translation>Fusible de cuchilla 5 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 7.5 A with holder</source>
+        <translation>Fusible de cuchilla 7.5 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 10 A with holder</source>
+        <translation>Fusible de cuchilla 10 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 15 A with holder</source>
+        <translation>Fusible de cuchilla 15 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 20 A with holder</source>
+        <translation>Fusible de cuchilla 20 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 25 A with holder</source>
+        <translation>Fusible de cuchilla 25 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 30 A with holder</source>
+        <translation>Fusible de cuchilla 30 A con portafusible</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 40 A with holder</source>
+        <translation>Fusible de cuchilla de alta corriente 40 A con portafusible</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 60 A with holder</source>
+        <translation>Fusible de cuchilla de alta corriente 60 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Toggle switch 10 A</source>
+        <translation>Interruptor de palanca 10 A</translation>
+    </message>
+    <message>
+        <source>Rocker switch 20 A</source>
+        <translation>Interruptor basculante 20 A</translation>
+    </message>
+    <message>
+        <source>Ignition switch, terminal 15</source>
+        <translation>Interruptor de encendido, borne 15</translation>
+    </message>
+    <message>
+        <source>Brake lamp switch</source>
+        <translation>Interruptor de luz de freno</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 1 kPa</source>
+        <translation>Vacuostato, 50 kPa, diferencial 1 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 7 kPa</source>
+        <translation>Vacuostato, 50 kPa, diferencial 7 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, adjustable, differential 4 kPa</source>
+        <translation>Vacuostato regulable, diferencial 4 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum warning switch, 35 kPa</source>
+        <translation>Vacuostato de aviso, 35 kPa</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 5 A</source>
+        <translation>Temporizador, retardo a la desconexión, redisparable, contacto 5 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 10 A</source>
+        <translation>Temporizador, retardo a la desconexión, redisparable, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Run-on relay, delay on release, retriggerable, contact 20 A</source>
+        <translation>Relé de marcha posterior, retardo a la desconexión, redisparable, contacto 20 A</translation>
+    </message>
+    <message>
+        <source>Timer, single shot, contact 10 A</source>
+        <translation>Temporizador, impulso único, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on make, contact 10 A</source>
+        <translation>Temporizador, retardo a la conexión, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact</source>
+        <translation>Relé 30 A, contacto de cierre</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, diode inside</source>
+        <translation>Relé 30 A, contacto de cierre, con diodo interno</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, resistor 680 Ω inside</source>
+        <translation>Relé 30 A, contacto de cierre, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact</source>
+        <translation>Relé 40 A, contacto conmutado</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, diode inside</source>
+        <translation>Relé 40 A, contacto conmutado, con diodo interno</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, resistor 680 Ω inside</source>
+        <translation>Relé 40 A, contacto conmutado, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, make contact, diode and Zener 24 V inside</source>
+        <translation>Relé 40 A, contacto de cierre, con diodo y Zener de 24 V internos</translation>
+    </message>
+    <message>
+        <source>Power relay 70 A, make contact, resistor 680 Ω inside</source>
+        <translation>Relé de potencia 70 A, contacto de cierre, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 25 A, DC</source>
+        <translation>Relé de estado sólido 25 A, CC</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 60 A, DC</source>
+        <translation>Relé de estado sólido 60 A, CC</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 100 A, DC</source>
+        <translation>Relé de estado sólido 100 A, CC</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 1 A, 400 V</source>
+        <translation>Diodo rectificador 1 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 3 A, 400 V</source>
+        <translation>Diodo rectificador 3 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 6 A, 400 V</source>
+        <translation>Diodo rectificador 6 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Zener diode 24 V, 5 W</source>
+        <translation>Diodo Zener 24 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Zener diode 33 V, 5 W</source>
+        <translation>Diodo Zener 33 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 470 µF, 35 V</source>
+        <translation>Condensador electrolítico 470 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 1000 µF, 35 V</source>
+        <translation>Condensador electrolítico 1000 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 4700 µF, 35 V</source>
+        <translation>Condensador electrolítico 4700 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Film capacitor 1 µF, 100 V</source>
+        <translation>Condensador de película 1 µF, 100 V</translation>
+    </message>
+    <message>
+        <source>Resistor 680 Ω, 0.5 W</source>
+        <translation>Resistencia 680 Ω, 0.5 W</translation>
+    </message>
+    <message>
+        <source>Resistor 330 Ω, 1 W</source>
+        <translation>Resistencia 330 Ω, 1 W</translation>
+    </message>
+    <message>
+        <source>Resistor 100 Ω, 5 W</source>
+        <translation>Resistencia 100 Ω, 5 W</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 5.5 A, 36 L/min</source>
+        <translation>Bomba de vacío, 5.5 A, 36 L/min</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 8.3 A, 54 L/min</source>
+        <translation>Bomba de vacío, 8.3 A, 54 L/min</translation>
+    </message>
+    <message>
+        <source>Filament lamp 5 W with socket</source>
+        <translation>Lámpara de filamento 5 W con portalámparas</translation>
+    </message>
+    <message>
+        <source>Filament lamp 21 W with socket</source>
+        <translation>Lámpara de filamento 21 W con portalámparas</translation>
+    </message>
+    <message>
+        <source>Warning lamp, LED, red</source>
+        <translation>Testigo LED, rojo</translation>
+    </message>
+    <message>
+        <source>Warning buzzer 12 V</source>
+        <translation>Zumbador de aviso 12 V</translation>
+    </message>
+    <message>
+        <source>Brake booster 7 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 7 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Brake booster 8 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 8 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Brake booster 9 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 9 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 1 L</source>
+        <translation>Depósito de vacío 1 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 2 L</source>
+        <translation>Depósito de vacío 2 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 4 L</source>
+        <translation>Depósito de vacío 4 L</translation>
+    </message>
+    <message>
+        <source>Check valve for 9 mm hose</source>
+        <translation>Válvula antirretorno para manguera de 9 mm</translation>
+    </message>
+    <message>
+        <source>Check valve for the booster's port, with grommet</source>
+        <translation>Válvula antirretorno para la toma del servofreno, con pasamuros</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm</source>
+        <translation>Te de manguera 9 mm</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm with branch 4 mm</source>
+        <translation>Te de manguera 9 mm con derivación de 4 mm</translation>
+    </message>
+    <message>
+        <source>Crimp splice with adhesive heat-shrink sleeve</source>
+        <translation>Empalme engastado con funda termorretráctil adhesiva</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 1 way</source>
+        <translation>Conector estanco, 1 vía</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 2 ways</source>
+        <translation>Conector estanco, 2 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 3 ways</source>
+        <translation>Conector estanco, 3 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 4 ways</source>
+        <translation>Conector estanco, 4 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 6 ways</source>
+        <translation>Conector estanco, 6 vías</translation>
+    </message>
+    <message>
+        <source>Typical value; common practice, no published source.</source>
+        <translation>Valor típico; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Price of the battery alone. Typical value; common practice, no published source.</source>
+        <translation>Precio de la batería sola. Valor típico; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type C: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and splash-proof holder.</source>
+        <translation>ISO 8820-3 tipo C: 32 V, 1000 A (valor de memoria de ISO 8820-3). Precio: fusible y portafusible a prueba de salpicaduras.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type E: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and holder.</source>
+        <translation>ISO 8820-3 tipo E: 32 V, 1000 A (valor de memoria de ISO 8820-3). Precio: fusible y portafusible.</translation>
+    </message>
+    <message>
+        <source>Shares of the rating that are left without a heat sink: common practice, no published source.</source>
+        <translation>Partes de la corriente nominal que quedan sin disipador: práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Running and inrush current, flow and lowest pressure of a small 12 V vane pump; common practice, no published source.</source>
+        <translation>Corriente de marcha y de arranque, caudal y presión mínima de una pequeña bomba de paletas de 12 V; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>The small pump with one and a half times the flow and torque; common practice, no published source.</source>
+        <translation>La bomba pequeña con una vez y media el caudal y el par; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Area of the housing's nominal diameter; chambers in proportion to it; common practice, no published source.</source>
+        <translation>Superficie del diámetro nominal de la carcasa; cámaras en proporción; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Price: splice and sleeve.</source>
+        <translation>Precio: empalme y funda.</translation>
+    </message>
 </context>
 </TS>
