@@ -1992,6 +1992,26 @@
         <translation>Ansprechzeit des inneren Relais</translation>
     </message>
     <message>
+        <source>Breakdowns, worst first</source>
+        <translation>Ausfälle, der schlimmste zuerst</translation>
+    </message>
+    <message>
+        <source>What fails</source>
+        <translation>Was ausfällt</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Was daraus wird</translation>
+    </message>
+    <message>
+        <source>The driver notices</source>
+        <translation>Der Fahrer merkt</translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation>Außerdem</translation>
+    </message>
+    <message>
         <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
         <translation>Bremsen sind sicherheitskritisch: Ein Fehler in dieser Schaltung kann Leben kosten.</translation>
     </message>
@@ -2014,6 +2034,62 @@
     <message>
         <source>Disconnect the battery before wiring, and connect it last.</source>
         <translation>Vor dem Verdrahten die Batterie abklemmen und sie zuletzt wieder anklemmen.</translation>
+    </message>
+    <message>
+        <source>Fitted values</source>
+        <translation>Angepasste Werte</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation>Angepasst</translation>
+    </message>
+    <message>
+        <source>Standard error</source>
+        <translation>Standardfehler</translation>
+    </message>
+    <message>
+        <source>of the value</source>
+        <translation>vom Wert</translation>
+    </message>
+    <message>
+        <source>Between log and simulation, root mean square</source>
+        <translation>Zwischen Aufzeichnung und Simulation, quadratisches Mittel</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>The simulation does not meet {}: {} are left between them. Do not trust these values, whatever their errors: log a stretch in which nothing switches, start from nearer values, or fit others.</source>
+        <translation>Die Simulation trifft {} nicht: {} liegen noch dazwischen. Diesen Werten nicht trauen, wie klein ihre Fehler auch sind: einen Abschnitt aufzeichnen, in dem nichts schaltet, von näheren Werten ausgehen oder andere anpassen.</translation>
+    </message>
+    <message>
+        <source>The log cannot tell {} and {} apart: one makes up for the other (correlation {}). Fit one of them, or log something else as well.</source>
+        <translation>Die Aufzeichnung kann {} und {} nicht unterscheiden: Das eine gleicht das andere aus (Korrelation {}). Nur eines davon anpassen oder noch etwas anderes aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>{} ended at the limit of what it may be: do not trust it.</source>
+        <translation>{} endete an der Grenze dessen, was es sein darf: dem nicht trauen.</translation>
+    </message>
+    <message>
+        <source>The log says nothing about {}: it stays as it was.</source>
+        <translation>Die Aufzeichnung sagt nichts über {}: Es bleibt, wie es war.</translation>
+    </message>
+    <message>
+        <source>The search had not settled when its rounds were used up: start from nearer values.</source>
+        <translation>Die Suche war noch nicht zur Ruhe gekommen, als ihre Runden aufgebraucht waren: von näheren Werten ausgehen.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2086,6 +2162,154 @@
     <message>
         <source>Approved by</source>
         <translation>Genehmigt von</translation>
+    </message>
+    <message>
+        <source>Tolerances that matter most: rank correlations of {} cars, beyond chance from {} on</source>
+        <translation>Toleranzen, auf die es am meisten ankommt: Rangkorrelationen von {} Fahrzeugen, ab {} mehr als Zufall</translation>
+    </message>
+    <message>
+        <source>Tolerance of</source>
+        <translation>Toleranz von</translation>
+    </message>
+    <message>
+        <source>with closings</source>
+        <translation>mit Schließungen</translation>
+    </message>
+    <message>
+        <source>with assist</source>
+        <translation>mit Unterstützung</translation>
+    </message>
+    <message>
+        <source>with vacuum</source>
+        <translation>mit Unterdruck</translation>
+    </message>
+    <message>
+        <source>none that stands out</source>
+        <translation>keine, die herausragt</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Anteile</translation>
+    </message>
+    <message>
+        <source>Cars</source>
+        <translation>Fahrzeuge</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>True share, 95 % sure</source>
+        <translation>Wahrer Anteil, zu 95 % sicher</translation>
+    </message>
+    <message>
+        <source>with a contact that chatters</source>
+        <translation>mit einem Kontakt, der flattert</translation>
+    </message>
+    <message>
+        <source>with a press without full assist</source>
+        <translation>mit einer Bremsung ohne volle Unterstützung</translation>
+    </message>
+    <message>
+        <source>Percentiles</source>
+        <translation>Perzentile</translation>
+    </message>
+    <message>
+        <source>Worst press of a car</source>
+        <translation>Schlechteste Bremsung eines Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>5 % have less</source>
+        <translation>5 % haben weniger</translation>
+    </message>
+    <message>
+        <source>half have less</source>
+        <translation>die Hälfte hat weniger</translation>
+    </message>
+    <message>
+        <source>95 % have less</source>
+        <translation>95 % haben weniger</translation>
+    </message>
+    <message>
+        <source>Lowest vacuum</source>
+        <translation>Niedrigster Unterdruck</translation>
+    </message>
+    <message>
+        <source>Assist, of what is asked for</source>
+        <translation>Unterstützung, von der verlangten</translation>
+    </message>
+    <message>
+        <source>{}; good is {}</source>
+        <translation>{}; gut ist {}</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or more</source>
+        <translation>{}; gut ist {} oder mehr</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or less</source>
+        <translation>{}; gut ist {} oder weniger</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Thresholds of {}, found to {}</source>
+        <translation>Schwellen von {}, auf {} genau gefunden</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>The study was ended before all were found.</source>
+        <translation>Die Untersuchung wurde beendet, bevor alle gefunden waren.</translation>
+    </message>
+    <message>
+        <source>The result turns good nowhere between the points.</source>
+        <translation>Das Ergebnis wird nirgends zwischen den Punkten gut.</translation>
+    </message>
+    <message>
+        <source>Good from {} up, not yet at {}.</source>
+        <translation>Gut ab {} aufwärts, noch nicht bei {}.</translation>
+    </message>
+    <message>
+        <source>Good from {} down, not yet at {}.</source>
+        <translation>Gut ab {} abwärts, noch nicht bei {}.</translation>
+    </message>
+    <message>
+        <source>all alike</source>
+        <translation>alle gleich</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Idea</source>
+        <translation>Idee</translation>
+    </message>
+    <message>
+        <source>Added parts</source>
+        <translation>Hinzugefügte Teile</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Am besten</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <translation>Am schlechtesten</translation>
     </message>
     <message>
         <source>armature pulls in</source>
@@ -3118,6 +3342,58 @@
     <message>
         <source>Zener diode</source>
         <translation>Zenerdiode</translation>
+    </message>
+    <message>
+        <source>{} opens in time, no wire is harmed</source>
+        <translation>{} öffnet rechtzeitig, keine Leitung leidet</translation>
+    </message>
+    <message>
+        <source>{} opens</source>
+        <translation>{} öffnet</translation>
+    </message>
+    <message>
+        <source>{} too hot for the insulation</source>
+        <translation>{} zu heiß für die Isolierung</translation>
+    </message>
+    <message>
+        <source>{} out of action</source>
+        <translation>{} außer Betrieb</translation>
+    </message>
+    <message>
+        <source>the drive stopped: {}</source>
+        <translation>die Fahrt brach ab: {}</translation>
+    </message>
+    <message>
+        <source>the drive stopped</source>
+        <translation>die Fahrt brach ab</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>assist lost without warning</source>
+        <translation>Unterstützung ohne Warnung verloren</translation>
+    </message>
+    <message>
+        <source>wire overheats</source>
+        <translation>Leitung überhitzt</translation>
+    </message>
+    <message>
+        <source>assist lost after a warning</source>
+        <translation>Unterstützung nach einer Warnung verloren</translation>
+    </message>
+    <message>
+        <source>noticed, assist stays</source>
+        <translation>bemerkt, Unterstützung bleibt</translation>
+    </message>
+    <message>
+        <source>not noticed, assist stays</source>
+        <translation>nicht bemerkt, Unterstützung bleibt</translation>
     </message>
     <message>
         <source>City</source>

@@ -1992,6 +1992,26 @@
         <translation>Tiempo de accionamiento del relé interno</translation>
     </message>
     <message>
+        <source>Breakdowns, worst first</source>
+        <translation>Averías, la peor primero</translation>
+    </message>
+    <message>
+        <source>What fails</source>
+        <translation>Qué falla</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Qué resulta de ello</translation>
+    </message>
+    <message>
+        <source>The driver notices</source>
+        <translation>El conductor nota</translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation>Además</translation>
+    </message>
+    <message>
         <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
         <translation>Los frenos son críticos para la seguridad: un fallo en este circuito puede costar vidas.</translation>
     </message>
@@ -2014,6 +2034,62 @@
     <message>
         <source>Disconnect the battery before wiring, and connect it last.</source>
         <translation>Desconecte la batería antes de cablear y conéctela en último lugar.</translation>
+    </message>
+    <message>
+        <source>Fitted values</source>
+        <translation>Valores ajustados</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation>Ajustado</translation>
+    </message>
+    <message>
+        <source>Standard error</source>
+        <translation>Error estándar</translation>
+    </message>
+    <message>
+        <source>of the value</source>
+        <translation>del valor</translation>
+    </message>
+    <message>
+        <source>Between log and simulation, root mean square</source>
+        <translation>Entre registro y simulación, media cuadrática</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>The simulation does not meet {}: {} are left between them. Do not trust these values, whatever their errors: log a stretch in which nothing switches, start from nearer values, or fit others.</source>
+        <translation>La simulación no coincide con {}: quedan {} entre ambas. No se fíe de estos valores, sean cuales sean sus errores: registre un tramo en el que nada conmute, parta de valores más cercanos o ajuste otros.</translation>
+    </message>
+    <message>
+        <source>The log cannot tell {} and {} apart: one makes up for the other (correlation {}). Fit one of them, or log something else as well.</source>
+        <translation>El registro no puede distinguir {} de {}: uno compensa al otro (correlación {}). Ajuste solo uno de ellos o registre algo más.</translation>
+    </message>
+    <message>
+        <source>{} ended at the limit of what it may be: do not trust it.</source>
+        <translation>{} acabó en el límite de lo que puede ser: no se fíe de él.</translation>
+    </message>
+    <message>
+        <source>The log says nothing about {}: it stays as it was.</source>
+        <translation>El registro no dice nada de {}: queda como estaba.</translation>
+    </message>
+    <message>
+        <source>The search had not settled when its rounds were used up: start from nearer values.</source>
+        <translation>La búsqueda no se había asentado al agotar sus vueltas: parta de valores más cercanos.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2086,6 +2162,154 @@
     <message>
         <source>Approved by</source>
         <translation>Aprobado por</translation>
+    </message>
+    <message>
+        <source>Tolerances that matter most: rank correlations of {} cars, beyond chance from {} on</source>
+        <translation>Tolerancias que más importan: correlaciones de rango de {} coches, más que azar a partir de {}</translation>
+    </message>
+    <message>
+        <source>Tolerance of</source>
+        <translation>Tolerancia de</translation>
+    </message>
+    <message>
+        <source>with closings</source>
+        <translation>con cierres</translation>
+    </message>
+    <message>
+        <source>with assist</source>
+        <translation>con asistencia</translation>
+    </message>
+    <message>
+        <source>with vacuum</source>
+        <translation>con vacío</translation>
+    </message>
+    <message>
+        <source>none that stands out</source>
+        <translation>ninguna que destaque</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Fracciones</translation>
+    </message>
+    <message>
+        <source>Cars</source>
+        <translation>Coches</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Fracción</translation>
+    </message>
+    <message>
+        <source>True share, 95 % sure</source>
+        <translation>Fracción real, con certeza del 95 %</translation>
+    </message>
+    <message>
+        <source>with a contact that chatters</source>
+        <translation>con un contacto que vibra</translation>
+    </message>
+    <message>
+        <source>with a press without full assist</source>
+        <translation>con una frenada sin asistencia plena</translation>
+    </message>
+    <message>
+        <source>Percentiles</source>
+        <translation>Percentiles</translation>
+    </message>
+    <message>
+        <source>Worst press of a car</source>
+        <translation>Peor frenada de un coche</translation>
+    </message>
+    <message>
+        <source>5 % have less</source>
+        <translation>el 5 % tiene menos</translation>
+    </message>
+    <message>
+        <source>half have less</source>
+        <translation>la mitad tiene menos</translation>
+    </message>
+    <message>
+        <source>95 % have less</source>
+        <translation>el 95 % tiene menos</translation>
+    </message>
+    <message>
+        <source>Lowest vacuum</source>
+        <translation>Vacío mínimo</translation>
+    </message>
+    <message>
+        <source>Assist, of what is asked for</source>
+        <translation>Asistencia, de la que se pide</translation>
+    </message>
+    <message>
+        <source>{}; good is {}</source>
+        <translation>{}; bueno es {}</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or more</source>
+        <translation>{}; bueno es {} o más</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or less</source>
+        <translation>{}; bueno es {} o menos</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Thresholds of {}, found to {}</source>
+        <translation>Umbrales de {}, hallados con {} de precisión</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Umbral</translation>
+    </message>
+    <message>
+        <source>The study was ended before all were found.</source>
+        <translation>El estudio terminó antes de hallarlos todos.</translation>
+    </message>
+    <message>
+        <source>The result turns good nowhere between the points.</source>
+        <translation>El resultado no se vuelve bueno en ningún lugar entre los puntos.</translation>
+    </message>
+    <message>
+        <source>Good from {} up, not yet at {}.</source>
+        <translation>Bueno desde {} hacia arriba, todavía no a {}.</translation>
+    </message>
+    <message>
+        <source>Good from {} down, not yet at {}.</source>
+        <translation>Bueno desde {} hacia abajo, todavía no a {}.</translation>
+    </message>
+    <message>
+        <source>all alike</source>
+        <translation>todos iguales</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>Idea</source>
+        <translation>Idea</translation>
+    </message>
+    <message>
+        <source>Added parts</source>
+        <translation>Piezas añadidas</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Resultados</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Mejor</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <translation>Peor</translation>
     </message>
     <message>
         <source>armature pulls in</source>
@@ -3118,6 +3342,58 @@
     <message>
         <source>Zener diode</source>
         <translation>Diodo Zener</translation>
+    </message>
+    <message>
+        <source>{} opens in time, no wire is harmed</source>
+        <translation>{} abre a tiempo, ningún cable sufre daño</translation>
+    </message>
+    <message>
+        <source>{} opens</source>
+        <translation>{} abre</translation>
+    </message>
+    <message>
+        <source>{} too hot for the insulation</source>
+        <translation>{} demasiado caliente para el aislamiento</translation>
+    </message>
+    <message>
+        <source>{} out of action</source>
+        <translation>{} fuera de servicio</translation>
+    </message>
+    <message>
+        <source>the drive stopped: {}</source>
+        <translation>la marcha se detuvo: {}</translation>
+    </message>
+    <message>
+        <source>the drive stopped</source>
+        <translation>la marcha se detuvo</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bueno</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>assist lost without warning</source>
+        <translation>asistencia perdida sin aviso</translation>
+    </message>
+    <message>
+        <source>wire overheats</source>
+        <translation>un cable se sobrecalienta</translation>
+    </message>
+    <message>
+        <source>assist lost after a warning</source>
+        <translation>asistencia perdida tras un aviso</translation>
+    </message>
+    <message>
+        <source>noticed, assist stays</source>
+        <translation>se nota, la asistencia se mantiene</translation>
+    </message>
+    <message>
+        <source>not noticed, assist stays</source>
+        <translation>no se nota, la asistencia se mantiene</translation>
     </message>
     <message>
         <source>City</source>

@@ -1,6 +1,7 @@
 #include "app/desktop/studies/studies_panel.h"
 
 #include "app/desktop/studies/fit_page.h"
+#include "app/desktop/studies/spoken_table.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/sweep_page.h"
 #include "app/desktop/studies/trials_page.h"
@@ -29,7 +30,7 @@ StudyRun::Study breakdownsStudy(const Circuit& circuit, bool pairs) {
         BreakdownOptions breakdownOptions;
         static_cast<StudyOptions&>(breakdownOptions) = options;
         breakdownOptions.pairs = pairs;
-        return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions))};
+        return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions), inUsersLanguage)};
     };
 }
 
@@ -54,11 +55,11 @@ StudyRun::Study spreadStudy(const Circuit& circuit, int cars, double sureTo) {
         sinceShown.start();
         spreadOptions.partial = [&](const SpreadCar&, const SpreadTally& tally) {
             if (sinceShown.elapsed() >= kShowEvery_ms) {
-                show(spreadTables(tally.summary()));
+                show(spreadTables(tally.summary(), inUsersLanguage));
                 sinceShown.restart();
             }
         };
-        return spreadTables(runSpread(circuit, spreadOptions));
+        return spreadTables(runSpread(circuit, spreadOptions), inUsersLanguage);
     };
 }
 

@@ -3,6 +3,7 @@
 #include "app/desktop/chart/sweep_plot.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/quantity_text.h"
+#include "app/desktop/studies/spoken_table.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/value_choice.h"
 #include "core/sheet/sweep_tables.h"
@@ -58,7 +59,7 @@ SweepPage::SweepPage(Document& document, QWidget* parent)
                   SweepOptions sweepOptions = asked.options;
                   static_cast<StudyOptions&>(sweepOptions) = options;
                   *found = runSweep(circuit, asked.axes, sweepOptions);
-                  return sweepTables(*found, *sweepOptions.measure, sweepOptions.goal);
+                  return sweepTables(*found, *sweepOptions.measure, sweepOptions.goal, inUsersLanguage);
               };
           },
           this)) {
