@@ -45,7 +45,10 @@ Result<ReadLog> readLog(const Request& request, const Circuit& circuit) {
 }
 
 std::vector<std::string> warningsOf(const FitResult& result, const std::string& note) {
-    std::vector<std::string> warnings = fitWarnings(result);
+    std::vector<std::string> warnings;
+    for (const Text& warning : fitWarnings(result)) {
+        warnings.push_back(warning.english());
+    }
     if (!note.empty()) {
         warnings.push_back(note);
     }

@@ -2,6 +2,7 @@
 
 #include "app/desktop/circuit/arrange_actions.h"
 #include "app/desktop/circuit/circuit_view.h"
+#include "app/desktop/circuit/labels.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/document/selection.h"
 #include "app/desktop/icons.h"
@@ -14,13 +15,15 @@
 namespace pumpwright {
 
 EditActions::EditActions(Document& document, Selection& selection, CircuitView& view, QObject* parent)
-    : QObject(parent), m_selection(selection), m_view(view) {
+    : QObject(parent), m_document(document), m_selection(selection), m_view(view) {
     makeHistory(document);
     makeClipboard();
     makeShaping();
+    makeLabelling();
     makeConnecting();
     makeZooming();
     connect(&selection, &Selection::changed, this, &EditActions::updateEnabled);
+    connect(&document, &Document::changed, this, &EditActions::updateEnabled);
     updateEnabled();
 }
 
@@ -78,6 +81,15 @@ void EditActions::makeShaping() {
     connect(m_delete, &QAction::triggered, &m_view, &CircuitView::deleteSelection);
 }
 
+void EditActions::makeLabelling() {
+    m_moveLabel = newAction(tr("Move la&bel"), {}, QKeySequence(Qt::Key_L),
+                            tr("Move the texts beside the selected part or wire"));
+    m_placeLabels = newAction(tr("Place label aut&omatically"), {}, {},
+                              tr("Leave it to the program where the texts stand"));
+    connect(m_moveLabel, &QAction::triggered, &m_view, &CircuitView::moveLabel);
+    connect(m_placeLabels, &QAction::triggered, &m_view, &CircuitView::placeLabels);
+}
+
 void EditActions::makeConnecting() {
     m_select = newAction(tr("&Select"), QStringLiteral("select"), {}, tr("Select and move (Esc)"));
     m_wire = newAction(tr("&Wire"), QStringLiteral("wire"), QKeySequence(Qt::Key_W),
@@ -123,6 +135,8 @@ void EditActions::updateEnabled() {
         action->setEnabled(parts);
     }
     m_delete->setEnabled(any);
+    m_moveLabel->setEnabled(any);
+    m_placeLabels->setEnabled(hasMovedLabel(m_document.circuit(), m_selection.objects()));
     enableArrangeActions(m_arrange, m_selection.objects());
 }
 
@@ -133,6 +147,7 @@ void EditActions::fillEditMenu(QMenu& menu) {
     menu.addSeparator();
     menu.addActions({m_rotate, m_mirror});
     menu.addMenu(tr("Arra&nge"))->addActions(m_arrange);
+    menu.addActions({m_moveLabel, m_placeLabels});
     menu.addSeparator();
     menu.addAction(m_selectAll);
 }

@@ -31,10 +31,12 @@ private:
     void makeHistory(Document& document);
     void makeClipboard();
     void makeShaping();
+    void makeLabelling();
     void makeConnecting();
     void makeZooming();
     void updateEnabled();
 
+    Document& m_document;
     Selection& m_selection;
     CircuitView& m_view;
     QAction* m_undo = nullptr;
@@ -47,6 +49,8 @@ private:
     QAction* m_rotate = nullptr;
     QAction* m_mirror = nullptr;
     QAction* m_delete = nullptr;
+    QAction* m_moveLabel = nullptr;
+    QAction* m_placeLabels = nullptr;
     QList<QAction*> m_arrange;
     QAction* m_select = nullptr;
     QAction* m_wire = nullptr;

@@ -23,6 +23,7 @@ template <class Connection>
 Connection moved(Connection connection, const End& now, const End& next) {
     (connection.from == now ? connection.from : connection.to) = next;
     connection.bends.clear();
+    connection.labelFrom.reset();
     return connection;
 }
 

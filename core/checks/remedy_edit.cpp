@@ -44,6 +44,7 @@ bool endAt(Hose& hose, const End& now, const End& next) {
     }
     (hose.from == now ? hose.from : hose.to) = next;
     hose.bends.clear();
+    hose.labelFrom.reset();
     return true;
 }
 
@@ -93,6 +94,7 @@ Edit swapEdit(const Circuit& circuit, const PartId& part, const std::string& one
         const bool to = swapEnd(changed.to, part, oneTerminal, otherTerminal);
         if (from || to) {
             changed.bends.clear();
+            changed.labelFrom.reset();
             edit.changes.push_back(putWire(id, std::move(changed)));
         }
     }
@@ -129,8 +131,10 @@ Edit insertEdit(const Circuit& circuit, const WireId& wire, const End& atEnd, Pa
     lead.to = {id, near};
     lead.length_m = std::min(kFuseLead_m, rest.length_m);
     lead.bends.clear();
+    lead.labelFrom.reset();
     (rest.from == atEnd ? rest.from : rest.to) = {id, far};
     rest.bends.clear();
+    rest.labelFrom.reset();
     Edit edit{name.english(), {}};
     edit.changes = {putPart(id, std::move(part)), putWire(freeWireId(circuit), std::move(lead)),
                     putWire(wire, std::move(rest))};
@@ -153,6 +157,7 @@ Edit spliceEdit(const Circuit& circuit, const End& terminal, const std::vector<W
         Wire changed = circuit.wires.at(id);
         (changed.from == terminal ? changed.from : changed.to) = {splice, "1"};
         changed.bends.clear();
+        changed.labelFrom.reset();
         edit.changes.push_back(putWire(id, std::move(changed)));
     }
     Wire joint = shortWire(freeReference(circuit, "W"), {splice, "1"}, terminal);
@@ -185,6 +190,7 @@ Edit movedHoseEdit(const Circuit& circuit, const End& sensor, const End& booster
         if (changed.from == sensor || changed.to == sensor) {
             (changed.from == sensor ? changed.to : changed.from) = {tee, "c"};
             changed.bends.clear();
+            changed.labelFrom.reset();
         } else if (!endAt(changed, booster, {tee, "b"})) {
             continue;
         }

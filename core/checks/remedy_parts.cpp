@@ -59,6 +59,7 @@ void cutWire(EditDraft& draft, const WireId& id, const End& near, const End& far
     Wire half = whole;
     half.to = near;
     half.bends.clear();
+    half.labelFrom.reset();
     draft.put(id, half);
     draft.addWire(far, whole.to, whole.area_m2, kShort_m, whole.colour);
 }

@@ -139,6 +139,7 @@ std::optional<Remedy> ownGround(const Survey& survey, const PartId& ground, cons
                                                   wire.to.part == ground ? wire.to.terminal
                                                                          : wire.from.terminal};
             moved.bends.clear();
+            moved.labelFrom.reset();
             draft.put(id, std::move(moved));
             return Remedy{say("Give {} a ground point of its own.", name), std::move(draft).edit()};
         }

@@ -34,6 +34,9 @@ public:
         }
         return *this;
     }
+    ObjectWriter& putLabel(const std::optional<LabelOffset>& from) {
+        return from ? put("labelFrom_mm", Json::array({from->x_mm, from->y_mm})) : *this;
+    }
     /// Keys kept from the file that a newer version wrote. One that is known by now is not written twice.
     Json finish(const UnknownKeys& unknown) {
         for (const auto& [key, text] : unknown) {
@@ -98,6 +101,7 @@ Json encodedPart(const PartId& id, const Part& part) {
         .put("at", encodedPoint(part.at))
         .putUnless(0, "quarterTurns", part.quarterTurns)
         .putUnless(false, "mirrored", part.mirrored)
+        .putLabel(part.labelFrom)
         .putUnless({}, "values", part.values)
         .putUnless({}, "choices", part.choices)
         .putList("tolerances", encodedTolerances(part.tolerances))
@@ -118,6 +122,7 @@ Json encodedWire(const WireId& id, const Wire& wire) {
         .putUnless(false, "sheathed", wire.sheathed)
         .putUnless(0.0, "price_perMetre", wire.price_perMetre)
         .putList("bends", encodedList(wire.bends, encodedPoint))
+        .putLabel(wire.labelFrom)
         .finish(wire.unknown);
 }
 
@@ -132,6 +137,7 @@ Json encodedHose(const HoseId& id, const Hose& hose) {
         .putUnless(0.0, "leakHole_m", hose.leakHole_m)
         .putUnless(0.0, "price_perMetre", hose.price_perMetre)
         .putList("bends", encodedList(hose.bends, encodedPoint))
+        .putLabel(hose.labelFrom)
         .finish(hose.unknown);
 }
 

@@ -30,11 +30,16 @@ bool isColour(std::string_view code) {
     return true;
 }
 
-GridPoint decodedPoint(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
-    const auto isPlace = [](const OrderedJson& one) {
-        return one.is_number_integer() && one >= -field::kFarthestPlace && one <= field::kFarthestPlace;
+/// Whether it is a list of two whole numbers, none of them beyond `farthest` to either side.
+bool isPair(const OrderedJson& value, int farthest) {
+    const auto isNear = [farthest](const OrderedJson& one) {
+        return one.is_number_integer() && one >= -farthest && one <= farthest;
     };
-    if (!value.is_array() || value.size() != 2 || !isPlace(value[0]) || !isPlace(value[1])) {
+    return value.is_array() && value.size() == 2 && isNear(value[0]) && isNear(value[1]);
+}
+
+GridPoint decodedPoint(const OrderedJson& value, const std::string& pointer, ReadFault& fault) {
+    if (!isPair(value, field::kFarthestPlace)) {
         fault.refuse(
             ErrorCode::WrongType, pointer,
             fmt::format("A place on the sheet is a list of two whole numbers, right and down, as in [4, 6], "
@@ -43,6 +48,23 @@ GridPoint decodedPoint(const OrderedJson& value, const std::string& pointer, Rea
         return {};
     }
     return {value[0].get<int>(), value[1].get<int>()};
+}
+
+std::optional<LabelOffset> decodedLabel(ObjectReader& object) {
+    constexpr std::string_view kKey = "labelFrom_mm";
+    const OrderedJson* value = object.member(kKey);
+    if (!value) {
+        return std::nullopt;
+    }
+    if (!isPair(*value, field::kFarthestLabel_mm)) {
+        object.refuse(
+            ErrorCode::WrongType, kKey,
+            fmt::format("Where a label stands is a list of two whole numbers in mm, right and down, "
+                        "as in [12, -8], each from {} to {}.",
+                        -field::kFarthestLabel_mm, field::kFarthestLabel_mm));
+        return std::nullopt;
+    }
+    return LabelOffset{(*value)[0].get<int>(), (*value)[1].get<int>()};
 }
 
 std::string decodedInsulation(ObjectReader& wire, const std::string& fallback) {
@@ -220,6 +242,7 @@ std::pair<PartId, Part> decodedPart(const OrderedJson& value, const std::string&
     }
     part.quarterTurns = object.integer("quarterTurns", 0, 0, 3);
     part.mirrored = object.flag("mirrored", false);
+    part.labelFrom = decodedLabel(object);
     part.unknown = object.unknownKeys();
     return {std::move(id), std::move(part)};
 }
@@ -246,6 +269,7 @@ std::pair<WireId, Wire> decodedWire(const OrderedJson& value, const std::string&
     wire.sheathed = object.flag("sheathed", wire.sheathed);
     wire.price_perMetre = object.number(field::kPricePerMetre);
     wire.bends = decodedBends(object);
+    wire.labelFrom = decodedLabel(object);
     wire.unknown = object.unknownKeys();
     return {std::move(id), std::move(wire)};
 }
@@ -262,6 +286,7 @@ std::pair<HoseId, Hose> decodedHose(const OrderedJson& value, const std::string&
     hose.leakHole_m = object.number(field::kHoseLeak);
     hose.price_perMetre = object.number(field::kPricePerMetre);
     hose.bends = decodedBends(object);
+    hose.labelFrom = decodedLabel(object);
     hose.unknown = object.unknownKeys();
     return {std::move(id), std::move(hose)};
 }

@@ -72,5 +72,6 @@ inline constexpr ParameterSpec kWaivedValue{
 
 // Places on the sheet, in grid steps.
 inline constexpr int kFarthestPlace = 100'000;
+inline constexpr int kFarthestLabel_mm = 1000; ///< from what it names
 
 } // namespace pumpwright::field

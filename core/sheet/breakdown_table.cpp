@@ -14,18 +14,22 @@ std::string joinedOr(const std::vector<std::string>& texts, std::string_view sep
 }
 
 /// Fuses, wires and loads that fare otherwise than in the sound drive.
-std::string alsoText(const Circuit& circuit, const BreakdownOutcome& outcome) {
+std::string alsoText(const Circuit& circuit, const BreakdownOutcome& outcome, const Speech& speech) {
     std::vector<std::string> also;
-    const auto add = [&](const auto& ids, std::string_view what) {
+    const auto add = [&](const auto& ids, auto sentence) {
         if (!ids.empty()) {
-            also.push_back(fmt::format("{} {}", listOf(namesOf(circuit, ids)).english(), what));
+            also.push_back(speech(sentence(listOf(namesOf(circuit, ids)))));
         }
     };
-    add(outcome.openedFuses, outcome.fuseSavedWires() ? "opens in time, no wire is harmed" : "opens");
-    add(outcome.overheatedWires, "too hot for the insulation");
-    add(outcome.stopped, "out of action");
+    add(outcome.openedFuses, [&](const Text& fuses) {
+        return outcome.fuseSavedWires() ? say("{} opens in time, no wire is harmed", fuses)
+                                        : say("{} opens", fuses);
+    });
+    add(outcome.overheatedWires,
+        [](const Text& wires) { return say("{} too hot for the insulation", wires); });
+    add(outcome.stopped, [](const Text& loads) { return say("{} out of action", loads); });
     if (outcome.status == DriveStatus::Stopped) {
-        also.push_back("the drive stopped: " + outcome.message);
+        also.push_back(speech(say("the drive stopped: {}", outcome.message)));
     }
     return joinedOr(also, "; ");
 }
@@ -40,14 +44,15 @@ std::string failuresText(const BreakdownOutcome& outcome) {
     return joinedOr(titles, " + ");
 }
 
-SheetTable breakdownTable(const Circuit& circuit, const BreakdownStudy& study) {
-    SheetTable table{"Breakdowns, worst first",
-                     {"What fails", "What comes of it", "The driver notices", "Also"},
-                     {false, false, false, false},
-                     {}};
+SheetTable breakdownTable(const Circuit& circuit, const BreakdownStudy& study, const Speech& speech) {
+    SheetTable table{
+        words("Breakdowns, worst first"),
+        {words("What fails"), words("What comes of it"), words("The driver notices"), words("Also")},
+        {false, false, false, false},
+        {}};
     for (const BreakdownOutcome& outcome : study.outcomes) {
         table.rows.push_back({failuresText(outcome), std::string(consequenceName(outcome.consequence)),
-                              joinedOr(outcome.noticed, "; "), alsoText(circuit, outcome)});
+                              joinedOr(outcome.noticed, "; "), alsoText(circuit, outcome, speech)});
     }
     return table;
 }

@@ -10,10 +10,11 @@ namespace pumpwright {
 namespace {
 
 SheetTable valueTable(const FitResult& result) {
-    SheetTable table{"Fitted values",
-                     {"Value", "Before", "Fitted", "Standard error", "of the value"},
-                     {false, true, true, true, true},
-                     {}};
+    SheetTable table{
+        words("Fitted values"),
+        {words("Value"), words("Before"), words("Fitted"), words("Standard error"), words("of the value")},
+        {false, true, true, true, true},
+        {}};
     for (const FittedValue& value : result.values) {
         const QuantityKind kind = value.what.spec->kind;
         const auto& error = value.standardError;
@@ -28,8 +29,8 @@ SheetTable valueTable(const FitResult& result) {
 }
 
 SheetTable matchTable(const FitResult& result) {
-    SheetTable table{"Between log and simulation, root mean square",
-                     {"Trace", "Readings", "Before", "Fitted"},
+    SheetTable table{words("Between log and simulation, root mean square"),
+                     {words("Trace"), words("Readings"), words("Before"), words("Fitted")},
                      {false, true, true, true},
                      {}};
     for (const TraceMatch& match : result.traces) {
@@ -49,36 +50,35 @@ std::vector<SheetTable> fitTables(const FitResult& result) {
     return tables;
 }
 
-std::vector<std::string> fitWarnings(const FitResult& result) {
-    std::vector<std::string> warnings;
+std::vector<Text> fitWarnings(const FitResult& result) {
+    std::vector<Text> warnings;
     for (const TraceMatch& match : result.traces) {
         if (match.isMissed()) {
-            warnings.push_back(fmt::format("The simulation does not meet {}: {} are left between them. Do "
-                                           "not trust these values, whatever "
-                                           "their errors: log a stretch in which nothing switches, start "
-                                           "from nearer values, or fit others.",
-                                           match.name, formatQuantity(match.after, match.kind)));
+            warnings.push_back(
+                say("The simulation does not meet {}: {} are left between them. Do not trust these "
+                    "values, whatever their errors: log a stretch in which nothing switches, start "
+                    "from nearer values, or fit others.",
+                    match.name, formatQuantity(match.after, match.kind)));
         }
     }
     for (const Tangle& tangle : result.tangles) {
-        warnings.push_back(fmt::format("The log cannot tell {} and {} apart: one makes up for the other "
-                                       "(correlation {:+.3f}). Fit one of "
-                                       "them, or log something else as well.",
-                                       result.values[tangle.one].what.label,
-                                       result.values[tangle.other].what.label, tangle.correlation));
+        warnings.push_back(
+            say("The log cannot tell {} and {} apart: one makes up for the other (correlation {}). "
+                "Fit one of them, or log something else as well.",
+                result.values[tangle.one].what.label, result.values[tangle.other].what.label,
+                fmt::format("{:+.3f}", tangle.correlation)));
     }
     for (const FittedValue& value : result.values) {
         if (value.isAtLimit) {
             warnings.push_back(
-                fmt::format("{} ended at the limit of what it may be: do not trust it.", value.what.label));
+                say("{} ended at the limit of what it may be: do not trust it.", value.what.label));
         } else if (!value.standardError) {
-            warnings.push_back(
-                fmt::format("The log says nothing about {}: it stays as it was.", value.what.label));
+            warnings.push_back(say("The log says nothing about {}: it stays as it was.", value.what.label));
         }
     }
     if (result.status == FitResult::Status::NotSettled) {
-        warnings.emplace_back(
-            "The search had not settled when its rounds were used up: start from nearer values.");
+        warnings.push_back(
+            say("The search had not settled when its rounds were used up: start from nearer values."));
     }
     return warnings;
 }

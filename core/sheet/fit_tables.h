@@ -3,7 +3,6 @@
 #include "core/sheet/wiring_sheet.h"
 #include "core/study/fit.h"
 
-#include <string>
 #include <vector>
 
 namespace pumpwright {
@@ -13,6 +12,6 @@ std::vector<SheetTable> fitTables(const FitResult& result);
 
 /// What the log does not tell, in plain words: values that it cannot tell apart, that it does not depend on,
 /// or that ended at their limit.
-std::vector<std::string> fitWarnings(const FitResult& result);
+std::vector<Text> fitWarnings(const FitResult& result);
 
 } // namespace pumpwright

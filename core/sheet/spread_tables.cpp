@@ -32,13 +32,13 @@ std::string correlation(std::optional<double> value) {
 }
 
 /// Those that stand out from chance, and no more of them than anybody looks into.
-SheetTable influenceTable(const SpreadSummary& summary) {
+SheetTable influenceTable(const SpreadSummary& summary, const Speech& speech) {
     constexpr std::size_t kMostShown = 12;
     const double chance = chanceCorrelation(summary.ranked);
     SheetTable table{
-        fmt::format("Tolerances that matter most: rank correlations of {} cars, beyond chance from {:.2f} on",
-                    summary.ranked, chance),
-        {"Tolerance of", "with closings", "with assist", "with vacuum"},
+        speech(say("Tolerances that matter most: rank correlations of {} cars, beyond chance from {} on",
+                   summary.ranked, fmt::format("{:.2f}", chance))),
+        {words("Tolerance of"), words("with closings"), words("with assist"), words("with vacuum")},
         {false, true, true, true},
         {}};
     for (const Influence& influence : summary.influences) {
@@ -49,25 +49,27 @@ SheetTable influenceTable(const SpreadSummary& summary) {
                               correlation(influence.onAssist), correlation(influence.onVacuum)});
     }
     if (table.rows.empty()) {
-        table.rows.push_back({"none that stands out", kNothing, kNothing, kNothing});
+        table.rows.push_back({words("none that stands out"), kNothing, kNothing, kNothing});
     }
     return table;
 }
 
 } // namespace
 
-std::vector<SheetTable> spreadTables(const SpreadSummary& summary) {
-    return {{"Shares",
-             {"Cars", "Count", "Share", "True share, 95 % sure"},
+std::vector<SheetTable> spreadTables(const SpreadSummary& summary, const Speech& speech) {
+    return {{words("Shares"),
+             {words("Cars"), words("Count"), words("Share"), words("True share, 95 % sure")},
              {false, true, true, true},
-             {shareRow("with a contact that chatters", summary.chattering, summary.chatters),
-              shareRow("with a press without full assist", summary.lacking, summary.lacks)}},
-            {"Percentiles",
-             {"Worst press of a car", "5 % have less", "half have less", "95 % have less"},
+             {shareRow(words("with a contact that chatters"), summary.chattering, summary.chatters),
+              shareRow(words("with a press without full assist"), summary.lacking, summary.lacks)}},
+            {words("Percentiles"),
+             {words("Worst press of a car"), words("5 % have less"), words("half have less"),
+              words("95 % have less")},
              {false, true, true, true},
-             {percentileRow("Lowest vacuum", summary.lowestVacuum_Pa, QuantityKind::GaugeVacuum),
-              percentileRow("Assist, of what is asked for", summary.leastAssistShare, QuantityKind::Share)}},
-            influenceTable(summary)};
+             {percentileRow(words("Lowest vacuum"), summary.lowestVacuum_Pa, QuantityKind::GaugeVacuum),
+              percentileRow(words("Assist, of what is asked for"), summary.leastAssistShare,
+                            QuantityKind::Share)}},
+            influenceTable(summary, speech)};
 }
 
 } // namespace pumpwright

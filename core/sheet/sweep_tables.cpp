@@ -14,26 +14,31 @@ std::string text(const SweepAxis& axis, double value) {
 /// With "good" behind it where it is, so that a map is read without colours.
 std::string resultText(const SweepPoint& point, const Measure& measure, std::optional<double> goal) {
     if (point.outcome.status != DriveStatus::Finished) {
-        return "the drive stopped";
+        return words("the drive stopped");
     }
     const std::optional<double> value = sweepValue(point, measure);
     const bool good = goal && isGood(measure, value, *goal);
-    return measureText(measure, value) + (good ? ", good" : "");
+    const std::string result = measureText(measure, value);
+    return good ? fmt::format("{}, {}", result, words("good")) : result;
 }
 
-std::string titleOf(const Measure& measure, std::optional<double> goal) {
+Text titleOf(const Measure& measure, std::optional<double> goal) {
+    const Text label = said(measure.label);
     if (!goal) {
-        return std::string(measure.label);
+        return label;
     }
-    return fmt::format("{}; good is {}{}", measure.label, measureText(measure, goal),
-                       measure.sort == Measure::Sort::YesNo ? ""
-                       : measure.better == Better::More     ? " or more"
-                                                            : " or less");
+    const std::string good = measureText(measure, goal);
+    if (measure.sort == Measure::Sort::YesNo) {
+        return say("{}; good is {}", label, said(good));
+    }
+    return measure.better == Better::More ? say("{}; good is {} or more", label, good)
+                                          : say("{}; good is {} or less", label, good);
 }
 
-SheetTable curveTable(const SweepStudy& study, const Measure& measure, std::optional<double> goal) {
+SheetTable curveTable(const SweepStudy& study, const Measure& measure, std::optional<double> goal,
+                      const Speech& speech) {
     const SweepAxis& axis = study.axes.front();
-    SheetTable table{titleOf(measure, goal), {axis.what.label, "Result"}, {true, true}, {}};
+    SheetTable table{speech(titleOf(measure, goal)), {axis.what.label, words("Result")}, {true, true}, {}};
     for (const SweepPoint& point : study.points) {
         table.rows.push_back({text(axis, point.at.front()), resultText(point, measure, goal)});
     }
@@ -41,11 +46,14 @@ SheetTable curveTable(const SweepStudy& study, const Measure& measure, std::opti
 }
 
 /// The first axis downwards, the second to the right.
-SheetTable mapTable(const SweepStudy& study, const Measure& measure, std::optional<double> goal) {
+SheetTable mapTable(const SweepStudy& study, const Measure& measure, std::optional<double> goal,
+                    const Speech& speech) {
     const SweepAxis& down = study.axes.front();
     const SweepAxis& right = study.axes.back();
-    SheetTable table{
-        titleOf(measure, goal), {fmt::format("{} / {}", down.what.label, right.what.label)}, {true}, {}};
+    SheetTable table{speech(titleOf(measure, goal)),
+                     {fmt::format("{} / {}", down.what.label, right.what.label)},
+                     {true},
+                     {}};
     for (int i = 0; i < right.points; ++i) {
         table.columns.push_back(text(right, right.at(i)));
         table.numeric.push_back(true);
@@ -62,41 +70,43 @@ SheetTable mapTable(const SweepStudy& study, const Measure& measure, std::option
     return table;
 }
 
-SheetTable thresholdTable(const SweepStudy& study) {
+SheetTable thresholdTable(const SweepStudy& study, const Speech& speech) {
     const SweepAxis& axis = study.axes.front();
     SheetTable table{
-        fmt::format("Thresholds of {}, found to {}", axis.what.label, text(axis, study.resolution)),
-        {study.axes.size() > 1 ? study.axes.back().what.label : "", "Threshold"},
+        speech(say("Thresholds of {}, found to {}", axis.what.label, text(axis, study.resolution))),
+        {study.axes.size() > 1 ? study.axes.back().what.label : "", words("Threshold")},
         {true, false},
         {}};
     for (const SweepThreshold& threshold : study.thresholds) {
         table.rows.push_back({threshold.second ? text(study.axes.back(), *threshold.second) : "",
-                              thresholdText(study, threshold)});
+                              speech(thresholdText(study, threshold))});
     }
     if (!study.isComplete() || study.thresholds.size() < study.turns) {
-        table.rows.push_back({"", "The study was ended before all were found."});
+        table.rows.push_back({"", words("The study was ended before all were found.")});
     } else if (table.rows.empty()) {
-        table.rows.push_back({"", "The result turns good nowhere between the points."});
+        table.rows.push_back({"", words("The result turns good nowhere between the points.")});
     }
     return table;
 }
 
 } // namespace
 
-std::string thresholdText(const SweepStudy& study, const SweepThreshold& threshold) {
+Text thresholdText(const SweepStudy& study, const SweepThreshold& threshold) {
     const SweepAxis& axis = study.axes.front();
-    return fmt::format("Good from {} {}, not yet at {}.", text(axis, threshold.good),
-                       threshold.good > threshold.bad ? "up" : "down", text(axis, threshold.bad));
+    const std::string good = text(axis, threshold.good);
+    const std::string bad = text(axis, threshold.bad);
+    return threshold.good > threshold.bad ? say("Good from {} up, not yet at {}.", good, bad)
+                                          : say("Good from {} down, not yet at {}.", good, bad);
 }
 
 std::vector<SheetTable> sweepTables(const SweepStudy& study, const Measure& measure,
-                                    std::optional<double> goal) {
+                                    std::optional<double> goal, const Speech& speech) {
     std::vector<SheetTable> tables;
     if (goal) {
-        tables.push_back(thresholdTable(study));
+        tables.push_back(thresholdTable(study, speech));
     }
-    tables.push_back(study.axes.size() > 1 ? mapTable(study, measure, goal)
-                                           : curveTable(study, measure, goal));
+    tables.push_back(study.axes.size() > 1 ? mapTable(study, measure, goal, speech)
+                                           : curveTable(study, measure, goal, speech));
     return tables;
 }
 

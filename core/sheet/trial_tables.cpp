@@ -71,7 +71,7 @@ std::vector<std::string> cellsOf(const Row& measure, const std::vector<TrialOutc
     if (measure.better == Better::Neither) {
         cells.resize(cells.size() + 2, kNothing);
     } else if (measure.text(least) == measure.text(most)) {
-        cells.emplace_back("all alike");
+        cells.emplace_back(words("all alike"));
         cells.emplace_back(kNothing);
     } else {
         const bool less = measure.better == Better::Less;
@@ -90,11 +90,11 @@ std::string nameWithStop(const TrialOutcome& outcome) {
 } // namespace
 
 std::string trialColumn(std::size_t index) {
-    return index == 0 ? "Base" : std::to_string(index);
+    return index == 0 ? words("Base") : std::to_string(index);
 }
 
 SheetTable trialIdeas(const std::vector<TrialOutcome>& outcomes) {
-    SheetTable table{"Trials", {"", "Idea", "Added parts"}, {false, false, false}, {}};
+    SheetTable table{words("Trials"), {"", words("Idea"), words("Added parts")}, {false, false, false}, {}};
     for (std::size_t i = 0; i < outcomes.size(); ++i) {
         std::vector<std::string> added;
         for (const PartId& id : outcomes[i].addedParts) {
@@ -108,7 +108,7 @@ SheetTable trialIdeas(const std::vector<TrialOutcome>& outcomes) {
 }
 
 SheetTable trialResults(const std::vector<TrialOutcome>& outcomes, const PriceList& prices) {
-    SheetTable table{"Results", {"Result"}, {false}, {}};
+    SheetTable table{words("Results"), {words("Result")}, {false}, {}};
     if (outcomes.empty()) {
         return table;
     }
@@ -116,8 +116,8 @@ SheetTable trialResults(const std::vector<TrialOutcome>& outcomes, const PriceLi
         table.columns.push_back(trialColumn(i));
         table.numeric.push_back(true);
     }
-    table.columns.emplace_back("Best");
-    table.columns.emplace_back("Worst");
+    table.columns.emplace_back(words("Best"));
+    table.columns.emplace_back(words("Worst"));
     table.numeric.insert(table.numeric.end(), {false, false});
     for (const Row& row : rowsOf(outcomes.front().circuit.currency, prices)) {
         table.rows.push_back(cellsOf(row, outcomes));

@@ -1,6 +1,7 @@
 #include "core/study/breakdowns.h"
 
 #include "core/study/breakdown_outcome_p.h"
+#include "core/units/text.h"
 
 #include <algorithm>
 #include <tuple>
@@ -47,17 +48,17 @@ bool worse(const BreakdownOutcome& a, const BreakdownOutcome& b) {
 std::string_view consequenceName(Consequence consequence) {
     switch (consequence) {
     case Consequence::SilentLoss:
-        return "assist lost without warning";
+        return words("assist lost without warning");
     case Consequence::WireOverheats:
-        return "wire overheats";
+        return words("wire overheats");
     case Consequence::LossAfterWarning:
-        return "assist lost after a warning";
+        return words("assist lost after a warning");
     case Consequence::Noticed:
-        return "noticed, assist stays";
+        return words("noticed, assist stays");
     case Consequence::Unnoticed:
         break;
     }
-    return "not noticed, assist stays";
+    return words("not noticed, assist stays");
 }
 
 BreakdownStudy runBreakdowns(const Circuit& circuit, const BreakdownOptions& options) {

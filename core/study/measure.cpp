@@ -82,7 +82,7 @@ std::string measureText(const Measure& measure, std::optional<double> value) {
     }
     switch (measure.sort) {
     case Sort::YesNo:
-        return *value > 0 ? "yes" : "no";
+        return *value > 0 ? words("yes") : words("no");
     case Sort::Count:
         return fmt::format("{:.0f}", *value);
     case Sort::Quantity:

@@ -1992,6 +1992,26 @@
         <translation>Ansprechzeit des inneren Relais</translation>
     </message>
     <message>
+        <source>Breakdowns, worst first</source>
+        <translation>Ausfälle, der schlimmste zuerst</translation>
+    </message>
+    <message>
+        <source>What fails</source>
+        <translation>Was ausfällt</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Was daraus wird</translation>
+    </message>
+    <message>
+        <source>The driver notices</source>
+        <translation>Der Fahrer merkt</translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation>Außerdem</translation>
+    </message>
+    <message>
         <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
         <translation>Bremsen sind sicherheitskritisch: Ein Fehler in dieser Schaltung kann Leben kosten.</translation>
     </message>
@@ -2014,6 +2034,62 @@
     <message>
         <source>Disconnect the battery before wiring, and connect it last.</source>
         <translation>Vor dem Verdrahten die Batterie abklemmen und sie zuletzt wieder anklemmen.</translation>
+    </message>
+    <message>
+        <source>Fitted values</source>
+        <translation>Angepasste Werte</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation>Angepasst</translation>
+    </message>
+    <message>
+        <source>Standard error</source>
+        <translation>Standardfehler</translation>
+    </message>
+    <message>
+        <source>of the value</source>
+        <translation>vom Wert</translation>
+    </message>
+    <message>
+        <source>Between log and simulation, root mean square</source>
+        <translation>Zwischen Aufzeichnung und Simulation, quadratisches Mittel</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>The simulation does not meet {}: {} are left between them. Do not trust these values, whatever their errors: log a stretch in which nothing switches, start from nearer values, or fit others.</source>
+        <translation>Die Simulation trifft {} nicht: {} liegen noch dazwischen. Diesen Werten nicht trauen, wie klein ihre Fehler auch sind: einen Abschnitt aufzeichnen, in dem nichts schaltet, von näheren Werten ausgehen oder andere anpassen.</translation>
+    </message>
+    <message>
+        <source>The log cannot tell {} and {} apart: one makes up for the other (correlation {}). Fit one of them, or log something else as well.</source>
+        <translation>Die Aufzeichnung kann {} und {} nicht unterscheiden: Das eine gleicht das andere aus (Korrelation {}). Nur eines davon anpassen oder noch etwas anderes aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>{} ended at the limit of what it may be: do not trust it.</source>
+        <translation>{} endete an der Grenze dessen, was es sein darf: dem nicht trauen.</translation>
+    </message>
+    <message>
+        <source>The log says nothing about {}: it stays as it was.</source>
+        <translation>Die Aufzeichnung sagt nichts über {}: Es bleibt, wie es war.</translation>
+    </message>
+    <message>
+        <source>The search had not settled when its rounds were used up: start from nearer values.</source>
+        <translation>Die Suche war noch nicht zur Ruhe gekommen, als ihre Runden aufgebraucht waren: von näheren Werten ausgehen.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2086,6 +2162,154 @@
     <message>
         <source>Approved by</source>
         <translation>Genehmigt von</translation>
+    </message>
+    <message>
+        <source>Tolerances that matter most: rank correlations of {} cars, beyond chance from {} on</source>
+        <translation>Toleranzen, auf die es am meisten ankommt: Rangkorrelationen von {} Fahrzeugen, ab {} mehr als Zufall</translation>
+    </message>
+    <message>
+        <source>Tolerance of</source>
+        <translation>Toleranz von</translation>
+    </message>
+    <message>
+        <source>with closings</source>
+        <translation>mit Schließungen</translation>
+    </message>
+    <message>
+        <source>with assist</source>
+        <translation>mit Unterstützung</translation>
+    </message>
+    <message>
+        <source>with vacuum</source>
+        <translation>mit Unterdruck</translation>
+    </message>
+    <message>
+        <source>none that stands out</source>
+        <translation>keine, die herausragt</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Anteile</translation>
+    </message>
+    <message>
+        <source>Cars</source>
+        <translation>Fahrzeuge</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>True share, 95 % sure</source>
+        <translation>Wahrer Anteil, zu 95 % sicher</translation>
+    </message>
+    <message>
+        <source>with a contact that chatters</source>
+        <translation>mit einem Kontakt, der flattert</translation>
+    </message>
+    <message>
+        <source>with a press without full assist</source>
+        <translation>mit einer Bremsung ohne volle Unterstützung</translation>
+    </message>
+    <message>
+        <source>Percentiles</source>
+        <translation>Perzentile</translation>
+    </message>
+    <message>
+        <source>Worst press of a car</source>
+        <translation>Schlechteste Bremsung eines Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>5 % have less</source>
+        <translation>5 % haben weniger</translation>
+    </message>
+    <message>
+        <source>half have less</source>
+        <translation>die Hälfte hat weniger</translation>
+    </message>
+    <message>
+        <source>95 % have less</source>
+        <translation>95 % haben weniger</translation>
+    </message>
+    <message>
+        <source>Lowest vacuum</source>
+        <translation>Niedrigster Unterdruck</translation>
+    </message>
+    <message>
+        <source>Assist, of what is asked for</source>
+        <translation>Unterstützung, von der verlangten</translation>
+    </message>
+    <message>
+        <source>{}; good is {}</source>
+        <translation>{}; gut ist {}</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or more</source>
+        <translation>{}; gut ist {} oder mehr</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or less</source>
+        <translation>{}; gut ist {} oder weniger</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Thresholds of {}, found to {}</source>
+        <translation>Schwellen von {}, auf {} genau gefunden</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>The study was ended before all were found.</source>
+        <translation>Die Untersuchung wurde beendet, bevor alle gefunden waren.</translation>
+    </message>
+    <message>
+        <source>The result turns good nowhere between the points.</source>
+        <translation>Das Ergebnis wird nirgends zwischen den Punkten gut.</translation>
+    </message>
+    <message>
+        <source>Good from {} up, not yet at {}.</source>
+        <translation>Gut ab {} aufwärts, noch nicht bei {}.</translation>
+    </message>
+    <message>
+        <source>Good from {} down, not yet at {}.</source>
+        <translation>Gut ab {} abwärts, noch nicht bei {}.</translation>
+    </message>
+    <message>
+        <source>all alike</source>
+        <translation>alle gleich</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Idea</source>
+        <translation>Idee</translation>
+    </message>
+    <message>
+        <source>Added parts</source>
+        <translation>Hinzugefügte Teile</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Am besten</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <translation>Am schlechtesten</translation>
     </message>
     <message>
         <source>armature pulls in</source>
@@ -3120,6 +3344,58 @@
         <translation>Zenerdiode</translation>
     </message>
     <message>
+        <source>{} opens in time, no wire is harmed</source>
+        <translation>{} öffnet rechtzeitig, keine Leitung leidet</translation>
+    </message>
+    <message>
+        <source>{} opens</source>
+        <translation>{} öffnet</translation>
+    </message>
+    <message>
+        <source>{} too hot for the insulation</source>
+        <translation>{} zu heiß für die Isolierung</translation>
+    </message>
+    <message>
+        <source>{} out of action</source>
+        <translation>{} außer Betrieb</translation>
+    </message>
+    <message>
+        <source>the drive stopped: {}</source>
+        <translation>die Fahrt brach ab: {}</translation>
+    </message>
+    <message>
+        <source>the drive stopped</source>
+        <translation>die Fahrt brach ab</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>assist lost without warning</source>
+        <translation>Unterstützung ohne Warnung verloren</translation>
+    </message>
+    <message>
+        <source>wire overheats</source>
+        <translation>Leitung überhitzt</translation>
+    </message>
+    <message>
+        <source>assist lost after a warning</source>
+        <translation>Unterstützung nach einer Warnung verloren</translation>
+    </message>
+    <message>
+        <source>noticed, assist stays</source>
+        <translation>bemerkt, Unterstützung bleibt</translation>
+    </message>
+    <message>
+        <source>not noticed, assist stays</source>
+        <translation>nicht bemerkt, Unterstützung bleibt</translation>
+    </message>
+    <message>
         <source>City</source>
         <translation>Stadt</translation>
     </message>
@@ -3170,6 +3446,338 @@
     <message>
         <source>Findings: DANGER</source>
         <translation>Befunde: GEFAHR</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 45 Ah</source>
+        <translation>Bleibatterie 45 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah</source>
+        <translation>Bleibatterie 60 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah with alternator 70 A</source>
+        <translation>Bleibatterie 60 Ah mit Lichtmaschine 70 A</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 45 Ah with DC-DC converter 40 A</source>
+        <translation>Bleibatterie 45 Ah mit Gleichspannungswandler 40 A</translation>
+    </message>
+    <message>
+        <source>Ground point: M6 bolt on bare metal with toothed washer</source>
+        <translation>Massepunkt: Schraube M6 auf blankem Metall mit Zahnscheibe</translation>
+    </message>
+    <message>
+        <source>Ground bar, 6 bolts, on the vehicle body</source>
+        <translation>Masseschiene, 6 Schrauben, an der Karosserie</translation>
+    </message>
+    <message>
+        <source>Blade fuse 3 A with holder</source>
+        <translation>Flachsicherung 3 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 5 A with holder</source>
+        <translation>Flachsicherung 5 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 7.5 A with holder</source>
+        <translation>Flachsicherung 7.5 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 10 A with holder</source>
+        <translation>Flachsicherung 10 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 15 A with holder</source>
+        <translation>Flachsicherung 15 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 20 A with holder</source>
+        <translation>Flachsicherung 20 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 25 A with holder</source>
+        <translation>Flachsicherung 25 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Blade fuse 30 A with holder</source>
+        <translation>Flachsicherung 30 A mit Halter</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 40 A with holder</source>
+        <translation>Hochstrom-Flachsicherung 40 A mit Halter</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 60 A with holder</source>
+        <translation>Hochstrom-Flachsicherung 60 A mit Halter</translation>
+    </message>
+    <message>
+        <source>Toggle switch 10 A</source>
+        <translation>Kippschalter 10 A</translation>
+    </message>
+    <message>
+        <source>Rocker switch 20 A</source>
+        <translation>Wippschalter 20 A</translation>
+    </message>
+    <message>
+        <source>Ignition switch, terminal 15</source>
+        <translation>Zündschalter, Klemme 15</translation>
+    </message>
+    <message>
+        <source>Brake lamp switch</source>
+        <translation>Bremslichtschalter</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 1 kPa</source>
+        <translation>Unterdruckschalter, 50 kPa, Schaltdifferenz 1 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 7 kPa</source>
+        <translation>Unterdruckschalter, 50 kPa, Schaltdifferenz 7 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, adjustable, differential 4 kPa</source>
+        <translation>Unterdruckschalter, einstellbar, Schaltdifferenz 4 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum warning switch, 35 kPa</source>
+        <translation>Unterdruck-Warnschalter, 35 kPa</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 5 A</source>
+        <translation>Zeitrelais, abfallverzögert, nachtriggerbar, Kontakt 5 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 10 A</source>
+        <translation>Zeitrelais, abfallverzögert, nachtriggerbar, Kontakt 10 A</translation>
+    </message>
+    <message>
+        <source>Run-on relay, delay on release, retriggerable, contact 20 A</source>
+        <translation>Nachlaufrelais, abfallverzögert, nachtriggerbar, Kontakt 20 A</translation>
+    </message>
+    <message>
+        <source>Timer, single shot, contact 10 A</source>
+        <translation>Zeitrelais, einschaltwischend, Kontakt 10 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on make, contact 10 A</source>
+        <translation>Zeitrelais, anzugverzögert, Kontakt 10 A</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact</source>
+        <translation>Relais 30 A, Schließer</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, diode inside</source>
+        <translation>Relais 30 A, Schließer, mit Diode</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, resistor 680 Ω inside</source>
+        <translation>Relais 30 A, Schließer, mit Widerstand 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact</source>
+        <translation>Relais 40 A, Wechsler</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, diode inside</source>
+        <translation>Relais 40 A, Wechsler, mit Diode</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, resistor 680 Ω inside</source>
+        <translation>Relais 40 A, Wechsler, mit Widerstand 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, make contact, diode and Zener 24 V inside</source>
+        <translation>Relais 40 A, Schließer, mit Diode und Z-Diode 24 V</translation>
+    </message>
+    <message>
+        <source>Power relay 70 A, make contact, resistor 680 Ω inside</source>
+        <translation>Leistungsrelais 70 A, Schließer, mit Widerstand 680 Ω</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 25 A, DC</source>
+        <translation>Halbleiterrelais 25 A, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 60 A, DC</source>
+        <translation>Halbleiterrelais 60 A, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 100 A, DC</source>
+        <translation>Halbleiterrelais 100 A, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 1 A, 400 V</source>
+        <translation>Gleichrichterdiode 1 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 3 A, 400 V</source>
+        <translation>Gleichrichterdiode 3 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 6 A, 400 V</source>
+        <translation>Gleichrichterdiode 6 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Zener diode 24 V, 5 W</source>
+        <translation>Zenerdiode 24 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Zener diode 33 V, 5 W</source>
+        <translation>Zenerdiode 33 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 470 µF, 35 V</source>
+        <translation>Elektrolytkondensator 470 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 1000 µF, 35 V</source>
+        <translation>Elektrolytkondensator 1000 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 4700 µF, 35 V</source>
+        <translation>Elektrolytkondensator 4700 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Film capacitor 1 µF, 100 V</source>
+        <translation>Folienkondensator 1 µF, 100 V</translation>
+    </message>
+    <message>
+        <source>Resistor 680 Ω, 0.5 W</source>
+        <translation>Widerstand 680 Ω, 0.5 W</translation>
+    </message>
+    <message>
+        <source>Resistor 330 Ω, 1 W</source>
+        <translation>Widerstand 330 Ω, 1 W</translation>
+    </message>
+    <message>
+        <source>Resistor 100 Ω, 5 W</source>
+        <translation>Widerstand 100 Ω, 5 W</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 5.5 A, 36 L/min</source>
+        <translation>Unterdruckpumpe, 5.5 A, 36 L/min</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 8.3 A, 54 L/min</source>
+        <translation>Unterdruckpumpe, 8.3 A, 54 L/min</translation>
+    </message>
+    <message>
+        <source>Filament lamp 5 W with socket</source>
+        <translation>Glühlampe 5 W mit Fassung</translation>
+    </message>
+    <message>
+        <source>Filament lamp 21 W with socket</source>
+        <translation>Glühlampe 21 W mit Fassung</translation>
+    </message>
+    <message>
+        <source>Warning lamp, LED, red</source>
+        <translation>Warnleuchte, LED, rot</translation>
+    </message>
+    <message>
+        <source>Warning buzzer 12 V</source>
+        <translation>Warnsummer 12 V</translation>
+    </message>
+    <message>
+        <source>Brake booster 7 in, single diaphragm, with master cylinder</source>
+        <translation>Bremskraftverstärker 7 in, eine Membran, mit Hauptzylinder</translation>
+    </message>
+    <message>
+        <source>Brake booster 8 in, single diaphragm, with master cylinder</source>
+        <translation>Bremskraftverstärker 8 in, eine Membran, mit Hauptzylinder</translation>
+    </message>
+    <message>
+        <source>Brake booster 9 in, single diaphragm, with master cylinder</source>
+        <translation>Bremskraftverstärker 9 in, eine Membran, mit Hauptzylinder</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 1 L</source>
+        <translation>Unterdruckbehälter 1 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 2 L</source>
+        <translation>Unterdruckbehälter 2 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 4 L</source>
+        <translation>Unterdruckbehälter 4 L</translation>
+    </message>
+    <message>
+        <source>Check valve for 9 mm hose</source>
+        <translation>Rückschlagventil für Schlauch 9 mm</translation>
+    </message>
+    <message>
+        <source>Check valve for the booster's port, with grommet</source>
+        <translation>Rückschlagventil für den Anschluss des Verstärkers, mit Tülle</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm</source>
+        <translation>Schlauch-T-Stück 9 mm</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm with branch 4 mm</source>
+        <translation>Schlauch-T-Stück 9 mm mit Abgang 4 mm</translation>
+    </message>
+    <message>
+        <source>Crimp splice with adhesive heat-shrink sleeve</source>
+        <translation>Quetschverbinder mit klebendem Schrumpfschlauch</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 1 way</source>
+        <translation>Dichter Steckverbinder, 1-polig</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 2 ways</source>
+        <translation>Dichter Steckverbinder, 2-polig</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 3 ways</source>
+        <translation>Dichter Steckverbinder, 3-polig</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 4 ways</source>
+        <translation>Dichter Steckverbinder, 4-polig</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 6 ways</source>
+        <translation>Dichter Steckverbinder, 6-polig</translation>
+    </message>
+    <message>
+        <source>Typical value; common practice, no published source.</source>
+        <translation>Üblicher Wert; übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Price of the battery alone. Typical value; common practice, no published source.</source>
+        <translation>Preis der Batterie allein. Üblicher Wert; übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type C: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and splash-proof holder.</source>
+        <translation>ISO 8820-3 Typ C: 32 V, 1000 A (Wert aus dem Gedächtnis nach ISO 8820-3). Preis: Sicherung und spritzwasserdichter Halter.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type E: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and holder.</source>
+        <translation>ISO 8820-3 Typ E: 32 V, 1000 A (Wert aus dem Gedächtnis nach ISO 8820-3). Preis: Sicherung und Halter.</translation>
+    </message>
+    <message>
+        <source>Shares of the rating that are left without a heat sink: common practice, no published source.</source>
+        <translation>Anteile der Belastbarkeit, die ohne Kühlkörper bleiben: übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Running and inrush current, flow and lowest pressure of a small 12 V vane pump; common practice, no published source.</source>
+        <translation>Betriebs- und Anlaufstrom, Fördermenge und niedrigster Druck einer kleinen 12-V-Flügelzellenpumpe; übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>The small pump with one and a half times the flow and torque; common practice, no published source.</source>
+        <translation>Die kleine Pumpe mit anderthalbfacher Fördermenge und anderthalbfachem Drehmoment; übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Area of the housing's nominal diameter; chambers in proportion to it; common practice, no published source.</source>
+        <translation>Fläche des Nenndurchmessers des Gehäuses; Kammern im Verhältnis dazu; übliche Praxis, ohne veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>Price: splice and sleeve.</source>
+        <translation>Preis: Verbinder und Schrumpfschlauch.</translation>
     </message>
 </context>
 </TS>

@@ -1992,6 +1992,26 @@
         <translation>Tiempo de accionamiento del relé interno</translation>
     </message>
     <message>
+        <source>Breakdowns, worst first</source>
+        <translation>Averías, la peor primero</translation>
+    </message>
+    <message>
+        <source>What fails</source>
+        <translation>Qué falla</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>Qué resulta de ello</translation>
+    </message>
+    <message>
+        <source>The driver notices</source>
+        <translation>El conductor nota</translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation>Además</translation>
+    </message>
+    <message>
         <source>Brakes are safety-critical: a fault in this circuit can cost lives.</source>
         <translation>Los frenos son críticos para la seguridad: un fallo en este circuito puede costar vidas.</translation>
     </message>
@@ -2014,6 +2034,62 @@
     <message>
         <source>Disconnect the battery before wiring, and connect it last.</source>
         <translation>Desconecte la batería antes de cablear y conéctela en último lugar.</translation>
+    </message>
+    <message>
+        <source>Fitted values</source>
+        <translation>Valores ajustados</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation>Ajustado</translation>
+    </message>
+    <message>
+        <source>Standard error</source>
+        <translation>Error estándar</translation>
+    </message>
+    <message>
+        <source>of the value</source>
+        <translation>del valor</translation>
+    </message>
+    <message>
+        <source>Between log and simulation, root mean square</source>
+        <translation>Entre registro y simulación, media cuadrática</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>The simulation does not meet {}: {} are left between them. Do not trust these values, whatever their errors: log a stretch in which nothing switches, start from nearer values, or fit others.</source>
+        <translation>La simulación no coincide con {}: quedan {} entre ambas. No se fíe de estos valores, sean cuales sean sus errores: registre un tramo en el que nada conmute, parta de valores más cercanos o ajuste otros.</translation>
+    </message>
+    <message>
+        <source>The log cannot tell {} and {} apart: one makes up for the other (correlation {}). Fit one of them, or log something else as well.</source>
+        <translation>El registro no puede distinguir {} de {}: uno compensa al otro (correlación {}). Ajuste solo uno de ellos o registre algo más.</translation>
+    </message>
+    <message>
+        <source>{} ended at the limit of what it may be: do not trust it.</source>
+        <translation>{} acabó en el límite de lo que puede ser: no se fíe de él.</translation>
+    </message>
+    <message>
+        <source>The log says nothing about {}: it stays as it was.</source>
+        <translation>El registro no dice nada de {}: queda como estaba.</translation>
+    </message>
+    <message>
+        <source>The search had not settled when its rounds were used up: start from nearer values.</source>
+        <translation>La búsqueda no se había asentado al agotar sus vueltas: parta de valores más cercanos.</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -2086,6 +2162,154 @@
     <message>
         <source>Approved by</source>
         <translation>Aprobado por</translation>
+    </message>
+    <message>
+        <source>Tolerances that matter most: rank correlations of {} cars, beyond chance from {} on</source>
+        <translation>Tolerancias que más importan: correlaciones de rango de {} coches, más que azar a partir de {}</translation>
+    </message>
+    <message>
+        <source>Tolerance of</source>
+        <translation>Tolerancia de</translation>
+    </message>
+    <message>
+        <source>with closings</source>
+        <translation>con cierres</translation>
+    </message>
+    <message>
+        <source>with assist</source>
+        <translation>con asistencia</translation>
+    </message>
+    <message>
+        <source>with vacuum</source>
+        <translation>con vacío</translation>
+    </message>
+    <message>
+        <source>none that stands out</source>
+        <translation>ninguna que destaque</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Fracciones</translation>
+    </message>
+    <message>
+        <source>Cars</source>
+        <translation>Coches</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Fracción</translation>
+    </message>
+    <message>
+        <source>True share, 95 % sure</source>
+        <translation>Fracción real, con certeza del 95 %</translation>
+    </message>
+    <message>
+        <source>with a contact that chatters</source>
+        <translation>con un contacto que vibra</translation>
+    </message>
+    <message>
+        <source>with a press without full assist</source>
+        <translation>con una frenada sin asistencia plena</translation>
+    </message>
+    <message>
+        <source>Percentiles</source>
+        <translation>Percentiles</translation>
+    </message>
+    <message>
+        <source>Worst press of a car</source>
+        <translation>Peor frenada de un coche</translation>
+    </message>
+    <message>
+        <source>5 % have less</source>
+        <translation>el 5 % tiene menos</translation>
+    </message>
+    <message>
+        <source>half have less</source>
+        <translation>la mitad tiene menos</translation>
+    </message>
+    <message>
+        <source>95 % have less</source>
+        <translation>el 95 % tiene menos</translation>
+    </message>
+    <message>
+        <source>Lowest vacuum</source>
+        <translation>Vacío mínimo</translation>
+    </message>
+    <message>
+        <source>Assist, of what is asked for</source>
+        <translation>Asistencia, de la que se pide</translation>
+    </message>
+    <message>
+        <source>{}; good is {}</source>
+        <translation>{}; bueno es {}</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or more</source>
+        <translation>{}; bueno es {} o más</translation>
+    </message>
+    <message>
+        <source>{}; good is {} or less</source>
+        <translation>{}; bueno es {} o menos</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Thresholds of {}, found to {}</source>
+        <translation>Umbrales de {}, hallados con {} de precisión</translation>
+    </message>
+    <message>
+        <source>Threshold</source>
+        <translation>Umbral</translation>
+    </message>
+    <message>
+        <source>The study was ended before all were found.</source>
+        <translation>El estudio terminó antes de hallarlos todos.</translation>
+    </message>
+    <message>
+        <source>The result turns good nowhere between the points.</source>
+        <translation>El resultado no se vuelve bueno en ningún lugar entre los puntos.</translation>
+    </message>
+    <message>
+        <source>Good from {} up, not yet at {}.</source>
+        <translation>Bueno desde {} hacia arriba, todavía no a {}.</translation>
+    </message>
+    <message>
+        <source>Good from {} down, not yet at {}.</source>
+        <translation>Bueno desde {} hacia abajo, todavía no a {}.</translation>
+    </message>
+    <message>
+        <source>all alike</source>
+        <translation>todos iguales</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Ensayos</translation>
+    </message>
+    <message>
+        <source>Idea</source>
+        <translation>Idea</translation>
+    </message>
+    <message>
+        <source>Added parts</source>
+        <translation>Piezas añadidas</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Resultados</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Mejor</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <translation>Peor</translation>
     </message>
     <message>
         <source>armature pulls in</source>
@@ -3120,6 +3344,58 @@
         <translation>Diodo Zener</translation>
     </message>
     <message>
+        <source>{} opens in time, no wire is harmed</source>
+        <translation>{} abre a tiempo, ningún cable sufre daño</translation>
+    </message>
+    <message>
+        <source>{} opens</source>
+        <translation>{} abre</translation>
+    </message>
+    <message>
+        <source>{} too hot for the insulation</source>
+        <translation>{} demasiado caliente para el aislamiento</translation>
+    </message>
+    <message>
+        <source>{} out of action</source>
+        <translation>{} fuera de servicio</translation>
+    </message>
+    <message>
+        <source>the drive stopped: {}</source>
+        <translation>la marcha se detuvo: {}</translation>
+    </message>
+    <message>
+        <source>the drive stopped</source>
+        <translation>la marcha se detuvo</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bueno</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>assist lost without warning</source>
+        <translation>asistencia perdida sin aviso</translation>
+    </message>
+    <message>
+        <source>wire overheats</source>
+        <translation>un cable se sobrecalienta</translation>
+    </message>
+    <message>
+        <source>assist lost after a warning</source>
+        <translation>asistencia perdida tras un aviso</translation>
+    </message>
+    <message>
+        <source>noticed, assist stays</source>
+        <translation>se nota, la asistencia se mantiene</translation>
+    </message>
+    <message>
+        <source>not noticed, assist stays</source>
+        <translation>no se nota, la asistencia se mantiene</translation>
+    </message>
+    <message>
         <source>City</source>
         <translation>Ciudad</translation>
     </message>
@@ -3170,6 +3446,338 @@
     <message>
         <source>Findings: DANGER</source>
         <translation>Hallazgos: PELIGRO</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 45 Ah</source>
+        <translation>Batería de plomo 45 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah</source>
+        <translation>Batería de plomo 60 Ah</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 60 Ah with alternator 70 A</source>
+        <translation>Batería de plomo 60 Ah con alternador 70 A</translation>
+    </message>
+    <message>
+        <source>Lead-acid battery 45 Ah with DC-DC converter 40 A</source>
+        <translation>Batería de plomo 45 Ah con convertidor CC-CC 40 A</translation>
+    </message>
+    <message>
+        <source>Ground point: M6 bolt on bare metal with toothed washer</source>
+        <translation>Punto de masa: perno M6 sobre metal desnudo con arandela dentada</translation>
+    </message>
+    <message>
+        <source>Ground bar, 6 bolts, on the vehicle body</source>
+        <translation>Barra de masa, 6 pernos, en la carrocería</translation>
+    </message>
+    <message>
+        <source>Blade fuse 3 A with holder</source>
+        <translation>Fusible de cuchilla 3 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 5 A with holder</source>
+        <translation>Fusible de cuchilla 5 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 7.5 A with holder</source>
+        <translation>Fusible de cuchilla 7.5 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 10 A with holder</source>
+        <translation>Fusible de cuchilla 10 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 15 A with holder</source>
+        <translation>Fusible de cuchilla 15 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 20 A with holder</source>
+        <translation>Fusible de cuchilla 20 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 25 A with holder</source>
+        <translation>Fusible de cuchilla 25 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Blade fuse 30 A with holder</source>
+        <translation>Fusible de cuchilla 30 A con portafusible</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 40 A with holder</source>
+        <translation>Fusible de cuchilla de alta corriente 40 A con portafusible</translation>
+    </message>
+    <message>
+        <source>High-current blade fuse 60 A with holder</source>
+        <translation>Fusible de cuchilla de alta corriente 60 A con portafusible</translation>
+    </message>
+    <message>
+        <source>Toggle switch 10 A</source>
+        <translation>Interruptor de palanca 10 A</translation>
+    </message>
+    <message>
+        <source>Rocker switch 20 A</source>
+        <translation>Interruptor basculante 20 A</translation>
+    </message>
+    <message>
+        <source>Ignition switch, terminal 15</source>
+        <translation>Interruptor de encendido, borne 15</translation>
+    </message>
+    <message>
+        <source>Brake lamp switch</source>
+        <translation>Interruptor de luz de freno</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 1 kPa</source>
+        <translation>Vacuostato, 50 kPa, diferencial 1 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, 50 kPa, differential 7 kPa</source>
+        <translation>Vacuostato, 50 kPa, diferencial 7 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum switch, adjustable, differential 4 kPa</source>
+        <translation>Vacuostato regulable, diferencial 4 kPa</translation>
+    </message>
+    <message>
+        <source>Vacuum warning switch, 35 kPa</source>
+        <translation>Vacuostato de aviso, 35 kPa</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 5 A</source>
+        <translation>Temporizador, retardo a la desconexión, redisparable, contacto 5 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on release, retriggerable, contact 10 A</source>
+        <translation>Temporizador, retardo a la desconexión, redisparable, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Run-on relay, delay on release, retriggerable, contact 20 A</source>
+        <translation>Relé de marcha posterior, retardo a la desconexión, redisparable, contacto 20 A</translation>
+    </message>
+    <message>
+        <source>Timer, single shot, contact 10 A</source>
+        <translation>Temporizador, impulso único, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Timer, delay on make, contact 10 A</source>
+        <translation>Temporizador, retardo a la conexión, contacto 10 A</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact</source>
+        <translation>Relé 30 A, contacto de cierre</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, diode inside</source>
+        <translation>Relé 30 A, contacto de cierre, con diodo interno</translation>
+    </message>
+    <message>
+        <source>Relay 30 A, make contact, resistor 680 Ω inside</source>
+        <translation>Relé 30 A, contacto de cierre, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact</source>
+        <translation>Relé 40 A, contacto conmutado</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, diode inside</source>
+        <translation>Relé 40 A, contacto conmutado, con diodo interno</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, changeover contact, resistor 680 Ω inside</source>
+        <translation>Relé 40 A, contacto conmutado, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Relay 40 A, make contact, diode and Zener 24 V inside</source>
+        <translation>Relé 40 A, contacto de cierre, con diodo y Zener de 24 V internos</translation>
+    </message>
+    <message>
+        <source>Power relay 70 A, make contact, resistor 680 Ω inside</source>
+        <translation>Relé de potencia 70 A, contacto de cierre, con resistencia interna de 680 Ω</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 25 A, DC</source>
+        <translation>Relé de estado sólido 25 A, CC</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 60 A, DC</source>
+        <translation>Relé de estado sólido 60 A, CC</translation>
+    </message>
+    <message>
+        <source>Solid-state relay 100 A, DC</source>
+        <translation>Relé de estado sólido 100 A, CC</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 1 A, 400 V</source>
+        <translation>Diodo rectificador 1 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 3 A, 400 V</source>
+        <translation>Diodo rectificador 3 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Rectifier diode 6 A, 400 V</source>
+        <translation>Diodo rectificador 6 A, 400 V</translation>
+    </message>
+    <message>
+        <source>Zener diode 24 V, 5 W</source>
+        <translation>Diodo Zener 24 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Zener diode 33 V, 5 W</source>
+        <translation>Diodo Zener 33 V, 5 W</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 470 µF, 35 V</source>
+        <translation>Condensador electrolítico 470 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 1000 µF, 35 V</source>
+        <translation>Condensador electrolítico 1000 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Electrolytic capacitor 4700 µF, 35 V</source>
+        <translation>Condensador electrolítico 4700 µF, 35 V</translation>
+    </message>
+    <message>
+        <source>Film capacitor 1 µF, 100 V</source>
+        <translation>Condensador de película 1 µF, 100 V</translation>
+    </message>
+    <message>
+        <source>Resistor 680 Ω, 0.5 W</source>
+        <translation>Resistencia 680 Ω, 0.5 W</translation>
+    </message>
+    <message>
+        <source>Resistor 330 Ω, 1 W</source>
+        <translation>Resistencia 330 Ω, 1 W</translation>
+    </message>
+    <message>
+        <source>Resistor 100 Ω, 5 W</source>
+        <translation>Resistencia 100 Ω, 5 W</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 5.5 A, 36 L/min</source>
+        <translation>Bomba de vacío, 5.5 A, 36 L/min</translation>
+    </message>
+    <message>
+        <source>Vacuum pump, 8.3 A, 54 L/min</source>
+        <translation>Bomba de vacío, 8.3 A, 54 L/min</translation>
+    </message>
+    <message>
+        <source>Filament lamp 5 W with socket</source>
+        <translation>Lámpara de filamento 5 W con portalámparas</translation>
+    </message>
+    <message>
+        <source>Filament lamp 21 W with socket</source>
+        <translation>Lámpara de filamento 21 W con portalámparas</translation>
+    </message>
+    <message>
+        <source>Warning lamp, LED, red</source>
+        <translation>Testigo LED, rojo</translation>
+    </message>
+    <message>
+        <source>Warning buzzer 12 V</source>
+        <translation>Zumbador de aviso 12 V</translation>
+    </message>
+    <message>
+        <source>Brake booster 7 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 7 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Brake booster 8 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 8 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Brake booster 9 in, single diaphragm, with master cylinder</source>
+        <translation>Servofreno 9 in, un diafragma, con cilindro maestro</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 1 L</source>
+        <translation>Depósito de vacío 1 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 2 L</source>
+        <translation>Depósito de vacío 2 L</translation>
+    </message>
+    <message>
+        <source>Vacuum reservoir 4 L</source>
+        <translation>Depósito de vacío 4 L</translation>
+    </message>
+    <message>
+        <source>Check valve for 9 mm hose</source>
+        <translation>Válvula antirretorno para manguera de 9 mm</translation>
+    </message>
+    <message>
+        <source>Check valve for the booster's port, with grommet</source>
+        <translation>Válvula antirretorno para la toma del servofreno, con pasamuros</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm</source>
+        <translation>Te de manguera 9 mm</translation>
+    </message>
+    <message>
+        <source>Hose tee 9 mm with branch 4 mm</source>
+        <translation>Te de manguera 9 mm con derivación de 4 mm</translation>
+    </message>
+    <message>
+        <source>Crimp splice with adhesive heat-shrink sleeve</source>
+        <translation>Empalme engastado con funda termorretráctil adhesiva</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 1 way</source>
+        <translation>Conector estanco, 1 vía</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 2 ways</source>
+        <translation>Conector estanco, 2 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 3 ways</source>
+        <translation>Conector estanco, 3 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 4 ways</source>
+        <translation>Conector estanco, 4 vías</translation>
+    </message>
+    <message>
+        <source>Sealed connector, 6 ways</source>
+        <translation>Conector estanco, 6 vías</translation>
+    </message>
+    <message>
+        <source>Typical value; common practice, no published source.</source>
+        <translation>Valor típico; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Price of the battery alone. Typical value; common practice, no published source.</source>
+        <translation>Precio de la batería sola. Valor típico; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type C: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and splash-proof holder.</source>
+        <translation>ISO 8820-3 tipo C: 32 V, 1000 A (valor de memoria de ISO 8820-3). Precio: fusible y portafusible a prueba de salpicaduras.</translation>
+    </message>
+    <message>
+        <source>ISO 8820-3 type E: 32 V, 1000 A (value from memory of ISO 8820-3). Price: fuse and holder.</source>
+        <translation>ISO 8820-3 tipo E: 32 V, 1000 A (valor de memoria de ISO 8820-3). Precio: fusible y portafusible.</translation>
+    </message>
+    <message>
+        <source>Shares of the rating that are left without a heat sink: common practice, no published source.</source>
+        <translation>Partes de la corriente nominal que quedan sin disipador: práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Running and inrush current, flow and lowest pressure of a small 12 V vane pump; common practice, no published source.</source>
+        <translation>Corriente de marcha y de arranque, caudal y presión mínima de una pequeña bomba de paletas de 12 V; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>The small pump with one and a half times the flow and torque; common practice, no published source.</source>
+        <translation>La bomba pequeña con una vez y media el caudal y el par; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Area of the housing's nominal diameter; chambers in proportion to it; common practice, no published source.</source>
+        <translation>Superficie del diámetro nominal de la carcasa; cámaras en proporción; práctica habitual, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Price: splice and sleeve.</source>
+        <translation>Precio: empalme y funda.</translation>
     </message>
 </context>
 </TS>

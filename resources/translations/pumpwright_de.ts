@@ -661,6 +661,18 @@
         <source>Arrange</source>
         <translation>Anordnen</translation>
     </message>
+    <message>
+        <source>Select one part or wire that has a label.</source>
+        <translation>Ein Teil oder eine Leitung mit Beschriftung auswählen.</translation>
+    </message>
+    <message>
+        <source>Move label</source>
+        <translation>Beschriftung verschieben</translation>
+    </message>
+    <message>
+        <source>Place label automatically</source>
+        <translation>Beschriftung selbsttätig anordnen</translation>
+    </message>
 </context>
 <context>
     <name>pumpwright::CompareActions</name>
@@ -1166,6 +1178,22 @@ Nachher: %2</translation>
     <message>
         <source>Arra&amp;nge</source>
         <translation>A&amp;nordnen</translation>
+    </message>
+    <message>
+        <source>Move la&amp;bel</source>
+        <translation>Besch&amp;riftung verschieben</translation>
+    </message>
+    <message>
+        <source>Move the texts beside the selected part or wire</source>
+        <translation>Die Texte neben dem ausgewählten Teil oder der Leitung verschieben</translation>
+    </message>
+    <message>
+        <source>Place label aut&amp;omatically</source>
+        <translation>Beschriftung selbsttäti&amp;g anordnen</translation>
+    </message>
+    <message>
+        <source>Leave it to the program where the texts stand</source>
+        <translation>Dem Programm überlassen, wo die Texte stehen</translation>
     </message>
 </context>
 <context>
@@ -1736,6 +1764,28 @@ Nachher: %2</translation>
     <message>
         <source>Findings, one by one</source>
         <translation>Befunde, einer nach dem anderen</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::LabelTool</name>
+    <message>
+        <source>Release to put the label here. Esc leaves it where it was.</source>
+        <translation>Loslassen legt die Beschriftung hier ab. Esc lässt sie, wo sie war.</translation>
+    </message>
+    <message>
+        <source>Move the label with the pointer or the arrow keys, Shift makes larger steps. A click or Return puts it here, Esc leaves it where it was.</source>
+        <translation>Die Beschriftung mit dem Zeiger oder den Pfeiltasten verschieben, Umschalt macht größere Schritte. Ein Klick oder die Eingabetaste legt sie hier ab, Esc lässt sie, wo sie war.</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::Labels</name>
+    <message>
+        <source>Move label of %1</source>
+        <translation>Beschriftung von %1 verschieben</translation>
+    </message>
+    <message>
+        <source>Place label of %1 automatically</source>
+        <translation>Beschriftung von %1 selbsttätig anordnen</translation>
     </message>
 </context>
 <context>
@@ -2445,8 +2495,8 @@ Nachher: %2</translation>
 <context>
     <name>pumpwright::SelectTool</name>
     <message>
-        <source>Click selects, Shift adds. Drag moves; drag from a terminal draws a wire.</source>
-        <translation>Klick wählt aus, Umschalt fügt hinzu. Ziehen verschiebt; Ziehen von einer Klemme zeichnet eine Leitung.</translation>
+        <source>Click selects, Shift adds. Drag moves parts, wires and labels; drag from a terminal draws a wire.</source>
+        <translation>Klick wählt aus, Umschalt fügt hinzu. Ziehen verschiebt Teile, Leitungen und Beschriftungen; Ziehen von einer Klemme zeichnet eine Leitung.</translation>
     </message>
 </context>
 <context>

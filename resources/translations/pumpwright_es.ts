@@ -661,6 +661,18 @@
         <source>Arrange</source>
         <translation>Ordenar</translation>
     </message>
+    <message>
+        <source>Select one part or wire that has a label.</source>
+        <translation>Seleccione una pieza o un cable que tenga rótulo.</translation>
+    </message>
+    <message>
+        <source>Move label</source>
+        <translation>Mover el rótulo</translation>
+    </message>
+    <message>
+        <source>Place label automatically</source>
+        <translation>Colocar el rótulo automáticamente</translation>
+    </message>
 </context>
 <context>
     <name>pumpwright::CompareActions</name>
@@ -1166,6 +1178,22 @@ Después: %2</translation>
     <message>
         <source>Arra&amp;nge</source>
         <translation>Orde&amp;nar</translation>
+    </message>
+    <message>
+        <source>Move la&amp;bel</source>
+        <translation>Mover el rótu&amp;lo</translation>
+    </message>
+    <message>
+        <source>Move the texts beside the selected part or wire</source>
+        <translation>Mover los textos junto a la pieza o el cable seleccionado</translation>
+    </message>
+    <message>
+        <source>Place label aut&amp;omatically</source>
+        <translation>Colocar el rótulo aut&amp;omáticamente</translation>
+    </message>
+    <message>
+        <source>Leave it to the program where the texts stand</source>
+        <translation>Dejar que el programa decida dónde van los textos</translation>
     </message>
 </context>
 <context>
@@ -1736,6 +1764,28 @@ Después: %2</translation>
     <message>
         <source>Findings, one by one</source>
         <translation>Hallazgos, uno a uno</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::LabelTool</name>
+    <message>
+        <source>Release to put the label here. Esc leaves it where it was.</source>
+        <translation>Suelte para dejar el rótulo aquí. Esc lo deja donde estaba.</translation>
+    </message>
+    <message>
+        <source>Move the label with the pointer or the arrow keys, Shift makes larger steps. A click or Return puts it here, Esc leaves it where it was.</source>
+        <translation>Mueva el rótulo con el puntero o las flechas; con Mayús los pasos son mayores. Un clic o Intro lo deja aquí, Esc lo deja donde estaba.</translation>
+    </message>
+</context>
+<context>
+    <name>pumpwright::Labels</name>
+    <message>
+        <source>Move label of %1</source>
+        <translation>Mover el rótulo de %1</translation>
+    </message>
+    <message>
+        <source>Place label of %1 automatically</source>
+        <translation>Colocar el rótulo de %1 automáticamente</translation>
     </message>
 </context>
 <context>
@@ -2445,8 +2495,8 @@ Después: %2</translation>
 <context>
     <name>pumpwright::SelectTool</name>
     <message>
-        <source>Click selects, Shift adds. Drag moves; drag from a terminal draws a wire.</source>
-        <translation>Un clic selecciona, Mayús añade. Arrastrar mueve; arrastrar desde un borne traza un cable.</translation>
+        <source>Click selects, Shift adds. Drag moves parts, wires and labels; drag from a terminal draws a wire.</source>
+        <translation>Un clic selecciona, Mayús añade. Al arrastrar se mueven piezas, cables y rótulos; arrastrar desde un borne traza un cable.</translation>
     </message>
 </context>
 <context>

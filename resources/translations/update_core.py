@@ -1,9 +1,10 @@
 """Brings the .ts files of core's texts up to date: update_core.py LUPDATE SOURCES TS...
 
-lupdate finds what core marks with say() and words(). It sorts the texts by the C++ class that they stand in; core's texts
+lupdate finds what core marks with say() and words(); titles and notes of the catalogue come after them. It sorts the texts by the C++ class that they stand in; core's texts
 are looked up by their English alone, so here they have one context.
 """
 
+import json
 import subprocess
 import sys
 import tempfile
@@ -12,6 +13,7 @@ from pathlib import Path
 from xml.sax.saxutils import escape
 
 CONTEXT = "core"
+CATALOGUE = Path(__file__).parent.parent / "catalogue" / "parts.json"
 
 
 def found(lupdate, sources):
@@ -22,6 +24,11 @@ def found(lupdate, sources):
         subprocess.run(command, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         texts = [message.find("source").text for message in xml.parse(ts).iter("message")]
     return list(dict.fromkeys(texts))
+
+
+def catalogue():
+    entries = json.loads(CATALOGUE.read_text(encoding="utf-8"))["entries"]
+    return [entry[key] for key in ("title", "note") for entry in entries if entry.get(key)]
 
 
 def finished(ts):
@@ -44,7 +51,7 @@ def write(ts, language, texts, translations):
 
 def main():
     lupdate, sources, *files = sys.argv[1:]
-    texts = found(lupdate, sources)
+    texts = list(dict.fromkeys(found(lupdate, sources) + catalogue()))
     for file in map(Path, files):
         translations = finished(file)
         write(file, file.stem.split("_")[-1], texts, translations)

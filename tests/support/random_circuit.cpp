@@ -31,6 +31,12 @@ constexpr std::array<std::string_view, 14> kTexts{
     "-0",
 };
 
+/// Drawn from what is there already, so that a seed gives the circuit that it always gave.
+LabelOffset labelBy(GridPoint place) {
+    constexpr int kMost = field::kFarthestLabel_mm + 1;
+    return {place.x % kMost, place.y % kMost};
+}
+
 const std::vector<TerminalSpec> endsOf(const Part& part, bool vacuum) {
     const PartKind& kind = kindOf(part);
     return vacuum ? kind.ports(part) : kind.terminals(part);
@@ -101,6 +107,9 @@ Part RandomCircuits::part(int number) {
     part.ratedTemperature_K = valueOf(field::kRatedTemperature);
     part.quarterTurns = below(4);
     part.mirrored = chance(30);
+    if (part.mirrored) {
+        part.labelFrom = labelBy(part.at);
+    }
     for (const ParameterSpec& spec : kind.parameters()) {
         if (chance(50)) {
             part.values[std::string(spec.key)] = valueOf(spec);
@@ -150,6 +159,9 @@ Wire RandomCircuits::wire(const Circuit& circuit) {
     wire.price_perMetre = chance(50) ? valueOf(field::kPricePerMetre) : 0;
     for (int bends = below(4); bends > 0; --bends) {
         wire.bends.push_back(place());
+    }
+    if (!wire.bends.empty()) {
+        wire.labelFrom = labelBy(wire.bends.back());
     }
     wire.unknown = unknown();
     return wire;

@@ -82,7 +82,7 @@ void SweepPlot::redraw() {
     m_plot->replot();
     QString summary = axisText(m_measure->label, m_measure->kind);
     for (const SweepThreshold& threshold : m_study.thresholds) {
-        summary += QStringLiteral(". ") + shown(thresholdText(m_study, threshold));
+        summary += QStringLiteral(". ") + translated(thresholdText(m_study, threshold));
     }
     setAccessibleDescription(summary);
 }

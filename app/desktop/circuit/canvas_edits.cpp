@@ -44,6 +44,7 @@ QString subjectText(const Circuit& circuit, const SelectedObjects& objects) {
 
 using PointMap = std::function<GridPoint(GridPoint)>;
 using TurnMap = std::function<void(Part&)>;
+using LabelMap = std::function<LabelOffset(LabelOffset)>;
 
 template <class Line>
 bool isInside(const Line& line, const std::set<PartId>& parts) {
@@ -54,30 +55,50 @@ void mapBends(std::vector<GridPoint>& bends, const PointMap& map) {
     std::transform(bends.begin(), bends.end(), bends.begin(), map);
 }
 
-/// Maps parts, and the fixed corners of lines between them, to other places.
-std::vector<Change> mapped(const Circuit& circuit, const SelectedObjects& objects, const PointMap& map,
-                           const TurnMap& turn) {
+/// How a gesture maps what it takes along.
+struct Mapping {
+    PointMap place;
+    TurnMap turn = [](Part&) {};
+    LabelMap label = [](LabelOffset from) { return from; };
+};
+
+template <class Object>
+void mapLabel(Object& object, const LabelMap& map) {
+    if (object.labelFrom) {
+        object.labelFrom = map(*object.labelFrom);
+    }
+}
+
+/// The line with its fixed corners and its label mapped.
+template <class Line>
+Line mappedLine(Line line, const Mapping& mapping) {
+    mapBends(line.bends, mapping.place);
+    mapLabel(line, mapping.label);
+    return line;
+}
+
+/// Maps parts, and what is fixed of the lines between them, to other places.
+std::vector<Change> mapped(const Circuit& circuit, const SelectedObjects& objects, const Mapping& mapping) {
     std::vector<Change> changes;
     for (const PartId& id : objects.parts) {
         Part part = circuit.parts.at(id);
-        part.at = map(part.at);
-        turn(part);
+        part.at = mapping.place(part.at);
+        mapping.turn(part);
+        mapLabel(part, mapping.label);
         changes.push_back(putPart(id, std::move(part)));
     }
-    for (const auto& [id, wire] : circuit.wires) {
-        if (!wire.bends.empty() && isInside(wire, objects.parts)) {
-            Wire copy = wire;
-            mapBends(copy.bends, map);
-            changes.push_back(putWire(id, std::move(copy)));
+    const auto addLines = [&](const auto& lines, auto put) {
+        for (const auto& [id, line] : lines) {
+            if (isInside(line, objects.parts)) {
+                auto copy = mappedLine(line, mapping);
+                if (!(copy == line)) {
+                    changes.push_back(put(id, std::move(copy)));
+                }
+            }
         }
-    }
-    for (const auto& [id, hose] : circuit.hoses) {
-        if (!hose.bends.empty() && isInside(hose, objects.parts)) {
-            Hose copy = hose;
-            mapBends(copy.bends, map);
-            changes.push_back(putHose(id, std::move(copy)));
-        }
-    }
+    };
+    addLines(circuit.wires, putWire);
+    addLines(circuit.hoses, putHose);
     return changes;
 }
 
@@ -159,8 +180,7 @@ std::string editName(const QString& pattern, const Circuit& circuit, const Selec
 
 Edit movement(const Circuit& circuit, const SelectedObjects& objects, GridPoint by) {
     return {editName(EditNames::tr("Move %1"), circuit, objects),
-            mapped(
-                circuit, objects, [by](GridPoint at) { return at + by; }, [](Part&) {})};
+            mapped(circuit, objects, {[by](GridPoint at) { return at + by; }})};
 }
 
 Edit rotation(const Circuit& circuit, const SelectedObjects& objects) {
@@ -170,18 +190,26 @@ Edit rotation(const Circuit& circuit, const SelectedObjects& objects) {
         return middle + GridPoint{-from.y, from.x};
     };
     return {editName(EditNames::tr("Rotate %1"), circuit, objects),
-            mapped(circuit, objects, turnPoint,
-                   [](Part& part) { part.quarterTurns = (part.quarterTurns + 1) % 4; })};
+            mapped(circuit, objects,
+                   {turnPoint, [](Part& part) { part.quarterTurns = (part.quarterTurns + 1) % 4; },
+                    [](LabelOffset from) {
+                        return LabelOffset{-from.y_mm, from.x_mm};
+                    }})};
 }
 
 Edit mirroring(const Circuit& circuit, const SelectedObjects& objects) {
     const GridPoint middle = middleOf(circuit, objects.parts);
     const auto mirrorPoint = [middle](GridPoint at) { return GridPoint{2 * middle.x - at.x, at.y}; };
     return {editName(EditNames::tr("Mirror %1"), circuit, objects),
-            mapped(circuit, objects, mirrorPoint, [](Part& part) {
-                part.quarterTurns = (4 - part.quarterTurns) % 4;
-                part.mirrored = !part.mirrored;
-            })};
+            mapped(circuit, objects,
+                   {mirrorPoint,
+                    [](Part& part) {
+                        part.quarterTurns = (4 - part.quarterTurns) % 4;
+                        part.mirrored = !part.mirrored;
+                    },
+                    [](LabelOffset from) {
+                        return LabelOffset{-from.x_mm, from.y_mm};
+                    }})};
 }
 
 Edit removal(const Circuit& circuit, const SelectedObjects& objects) {

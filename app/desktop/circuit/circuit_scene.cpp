@@ -212,6 +212,17 @@ SelectedObjects CircuitScene::objectAt(const QPointF& at, double reach) const {
     return found;
 }
 
+std::optional<StandingLabel> CircuitScene::labelAt(const QPointF& at, double reach) const {
+    const double zoom = kReach_px / reach;
+    const bool isHidden = CircuitDrawing::isFar(zoom) || !objectAt(at, 0).parts.empty();
+    return isHidden ? std::nullopt : pumpwright::labelAt(m_layout, at);
+}
+
+SelectedObjects CircuitScene::objectOrNamedAt(const QPointF& at, double reach) const {
+    const auto label = labelAt(at, reach);
+    return label ? label->of : objectAt(at, reach);
+}
+
 SelectedObjects CircuitScene::objectsIn(const QRectF& area) const {
     SelectedObjects found;
     for (const auto& [id, picture] : m_layout.parts) {

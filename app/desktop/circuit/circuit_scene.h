@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/circuit/drawing.h"
+#include "app/desktop/circuit/labels.h"
 #include "app/desktop/circuit/overlay_item.h"
 #include "app/desktop/circuit/shown_circuit.h"
 #include "app/desktop/document/document.h"
@@ -16,6 +17,9 @@ namespace pumpwright {
 
 class Analysis;
 class HandOperation;
+
+/// How near to a thing a click still means it, on the screen.
+inline constexpr double kReach_px = 12;
 
 /// Shows the document's circuit, or the preview of an edit, with selection, findings and live state.
 class CircuitScene final : public QGraphicsScene {
@@ -49,6 +53,10 @@ public:
     std::optional<Caught> connectionAt(const QPointF& at, double reach) const;
     /// The part at a place, else the line not farther than `reach`; one object or none.
     SelectedObjects objectAt(const QPointF& at, double reach) const;
+    /// The label at a place, where labels show at all, but not on a part.
+    std::optional<StandingLabel> labelAt(const QPointF& at, double reach) const;
+    /// The part, what a label names, or the line at a place.
+    SelectedObjects objectOrNamedAt(const QPointF& at, double reach) const;
     SelectedObjects objectsIn(const QRectF& area) const;
     QRectF boundsOf(const SelectedObjects& objects) const;
 

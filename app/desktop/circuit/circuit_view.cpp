@@ -161,6 +161,21 @@ void CircuitView::arrangeSelection(Arrangement how) {
     d->m_document.apply(arranging(d->m_document.circuit(), d->m_selection.objects(), how));
 }
 
+void CircuitView::moveLabel() {
+    cancel();
+    if (const auto label = labelOf(d->m_scene.layout(), d->m_selection.objects())) {
+        d->switchTo(labelTool(*d, *label, std::nullopt));
+        setFocus();
+    } else {
+        d->setHint(tr("Select one part or wire that has a label."));
+    }
+}
+
+void CircuitView::placeLabels() {
+    cancel();
+    d->m_document.apply(freeLabels(d->m_document.circuit(), d->m_selection.objects()));
+}
+
 void CircuitView::deleteSelection() {
     cancel();
     d->m_document.apply(removal(d->m_document.circuit(), d->m_selection.objects()));

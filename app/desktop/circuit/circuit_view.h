@@ -66,6 +66,8 @@ public Q_SLOTS:
     void rotateSelection(); ///< a quarter turn clockwise
     void mirrorSelection();
     void arrangeSelection(pumpwright::Arrangement how);
+    void moveLabel();   ///< of the one part or wire that is selected
+    void placeLabels(); ///< of the selection, where the program would
     void deleteSelection();
     void cutSelection();
     void copySelection();

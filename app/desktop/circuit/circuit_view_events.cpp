@@ -134,9 +134,17 @@ void CircuitView::Private::addArranging(QMenu& menu) {
     arrange->setEnabled(actions.first()->isEnabled());
 }
 
+void CircuitView::Private::addLabelling(QMenu& menu) {
+    const SelectedObjects& objects = m_selection.objects();
+    menu.addAction(tr("Move label"), &m_view, &CircuitView::moveLabel)
+        ->setEnabled(labelOf(m_scene.layout(), objects).has_value());
+    menu.addAction(tr("Place label automatically"), &m_view, &CircuitView::placeLabels)
+        ->setEnabled(hasMovedLabel(m_document.circuit(), objects));
+}
+
 void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition) {
     const CanvasPointer pointer = pointerAt(viewPosition, Qt::NoModifier, false);
-    const SelectedObjects under = m_scene.objectAt(pointer.at, pointer.reach);
+    const SelectedObjects under = m_scene.objectOrNamedAt(pointer.at, pointer.reach);
     const SelectedObjects& selected = m_selection.objects();
     const bool isSelected =
         std::includes(selected.parts.begin(), selected.parts.end(), under.parts.begin(), under.parts.end()) &&
@@ -151,6 +159,7 @@ void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& g
         menu->addAction(tr("Rotate"), &m_view, &CircuitView::rotateSelection);
         menu->addAction(tr("Mirror"), &m_view, &CircuitView::mirrorSelection);
         addArranging(*menu);
+        addLabelling(*menu);
         menu->addSeparator();
         menu->addAction(tr("Cut"), &m_view, &CircuitView::cutSelection);
         menu->addAction(tr("Copy"), &m_view, &CircuitView::copySelection);
@@ -168,6 +177,7 @@ void CircuitView::Private::popUpMenu(const QPoint& viewPosition, const QPoint& g
             m_document.apply(under.wires.empty() ? shaping(circuit, *under.hoses.begin(), {})
                                                  : shaping(circuit, *under.wires.begin(), {}));
         });
+        addLabelling(*menu);
     }
     if (!under.empty()) {
         menu->addAction(tr("Delete"), &m_view, &CircuitView::deleteSelection);

@@ -15,7 +15,6 @@ namespace {
 
 constexpr double kLeastZoom = 0.08;
 constexpr double kMostZoom = 8;
-constexpr double kReach_px = 12;        ///< catch radius of terminals on the screen
 constexpr qint64 kNudgePause_ms = 1000; ///< after a pause, arrow keys begin a new step of the history
 
 } // namespace

@@ -55,6 +55,7 @@ public:
     bool handleArrow(const QKeyEvent& event);
     void drawGrid(QPainter& painter, const QRectF& area) const;
     void addArranging(QMenu& menu);
+    void addLabelling(QMenu& menu);
     void popUpMenu(const QPoint& viewPosition, const QPoint& globalPosition);
     QString nudgeKey();
     GridPoint pasteOffset(const Circuit& fragment) const;

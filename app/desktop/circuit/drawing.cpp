@@ -18,10 +18,9 @@ QPen linePen(const QColor& colour, double width) {
     return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin};
 }
 
-/// Whether a text of this height would be seen at the painter's scale.
-bool isReadable(const QPainter& painter, double height) {
+double scaleOf(const QPainter& painter) {
     const QTransform& world = painter.worldTransform();
-    return height * std::hypot(world.m11(), world.m12()) >= kSmallestShownText;
+    return std::hypot(world.m11(), world.m12());
 }
 
 QColor roleColour(const Palette& palette, TextRole role) {
@@ -62,7 +61,11 @@ double coreWidth(const Wire& wire) {
 }
 
 bool CircuitDrawing::isFar(const QPainter& painter) {
-    return !isReadable(painter, kSmallTextHeight);
+    return isFar(scaleOf(painter));
+}
+
+bool CircuitDrawing::isFar(double scale) {
+    return kSmallTextHeight * scale < kSmallestShownText;
 }
 
 void CircuitDrawing::drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live,
@@ -193,7 +196,7 @@ void CircuitDrawing::drawHose(QPainter& painter, const LinePicture& picture, Emp
 }
 
 void CircuitDrawing::drawLabel(QPainter& painter, const LinePicture& picture) const {
-    if (m_textScale <= 0 || picture.label.isEmpty() || !isReadable(painter, kSmallTextHeight)) {
+    if (m_textScale <= 0 || picture.label.isEmpty() || isFar(painter)) {
         return;
     }
     painter.save();

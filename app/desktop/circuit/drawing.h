@@ -32,6 +32,7 @@ public:
 
     /// Whether the painter's scale is too small for any text.
     static bool isFar(const QPainter& painter);
+    static bool isFar(double scale);
 
     /// The painter's origin is the part's: wash, symbol and texts.
     void drawPart(QPainter& painter, const PartPicture& picture, const PartLive& live, Emphasis emphasis);

@@ -1,8 +1,21 @@
 #include "app/desktop/circuit/geometry.h"
 
+#include "core/parts/document_fields.h"
+
+#include <algorithm>
 #include <cmath>
 
 namespace pumpwright {
+namespace {
+
+constexpr double kMillimetre = kStep / 5;
+
+int labelDistance_mm(double distance) {
+    constexpr double kFarthest_mm = field::kFarthestLabel_mm;
+    return static_cast<int>(std::lround(std::clamp(distance / kMillimetre, -kFarthest_mm, kFarthest_mm)));
+}
+
+} // namespace
 
 QPointF scenePoint(GridPoint point) {
     return {point.x * kStep, point.y * kStep};
@@ -11,6 +24,14 @@ QPointF scenePoint(GridPoint point) {
 GridPoint nearestGridPoint(const QPointF& scenePosition) {
     return {static_cast<int>(std::lround(scenePosition.x() / kStep)),
             static_cast<int>(std::lround(scenePosition.y() / kStep))};
+}
+
+QPointF sceneDistance(LabelOffset offset) {
+    return {offset.x_mm * kMillimetre, offset.y_mm * kMillimetre};
+}
+
+LabelOffset nearestOffset(const QPointF& sceneOffset) {
+    return {labelDistance_mm(sceneOffset.x()), labelDistance_mm(sceneOffset.y())};
 }
 
 GridPoint operator+(GridPoint a, GridPoint b) {

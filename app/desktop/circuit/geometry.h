@@ -17,6 +17,9 @@ enum class Side { Right, Down, Left, Up };
 
 QPointF scenePoint(GridPoint point);
 GridPoint nearestGridPoint(const QPointF& scenePosition);
+/// Scene units of a distance in millimetres, and the nearest that a label may stand off.
+QPointF sceneDistance(LabelOffset offset);
+LabelOffset nearestOffset(const QPointF& sceneOffset);
 GridPoint operator+(GridPoint a, GridPoint b);
 GridPoint operator-(GridPoint a, GridPoint b);
 

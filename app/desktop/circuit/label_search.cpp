@@ -84,10 +84,23 @@ void LabelSearch::tryStretch(LabelPlace& best, const QPointF& from, const QPoint
     }
 }
 
+double LabelSearch::widthOf(const QString& text) const {
+    return QFontMetricsF(textFont(TextRole::Number, m_scale)).horizontalAdvance(text) + kGap;
+}
+
+LabelPlace LabelSearch::fixed(const QPointF& middle, const QString& text) {
+    LabelPlace place;
+    place.text = text;
+    const QSizeF size(widthOf(text), kHeight * m_scale);
+    place.rect = QRectF(middle - QPointF(size.width(), size.height()) / 2, size);
+    addText(place.rect);
+    return place;
+}
+
 LabelPlace LabelSearch::placeFor(const QPolygonF& path, const QString& text) const {
     LabelPlace best;
     best.text = text;
-    const double width = QFontMetricsF(textFont(TextRole::Number, m_scale)).horizontalAdvance(text) + kGap;
+    const double width = widthOf(text);
     for (qsizetype i = 0; i + 1 < path.size(); ++i) {
         tryStretch(best, path[i], path[i + 1], width);
     }

@@ -33,7 +33,11 @@ public:
     /// that stands best. Later labels keep off it.
     LabelPlace placed(const QPolygonF& path, const QStringList& texts);
 
+    /// The text with its middle where somebody wants it. Later labels keep off it.
+    LabelPlace fixed(const QPointF& middle, const QString& text);
+
 private:
+    double widthOf(const QString& text) const;
     LabelPlace placeFor(const QPolygonF& path, const QString& text) const;
     void tryStretch(LabelPlace& best, const QPointF& from, const QPointF& to, double width) const;
     int textsTouched(const QRectF& rect) const;

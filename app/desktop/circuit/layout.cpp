@@ -105,7 +105,15 @@ void findMiddle(LinePicture& picture) {
     }
 }
 
-/// A label on each wire: the fullest text that stands well.
+void put(LinePicture& picture, const LabelPlace& place) {
+    picture.label = place.text;
+    picture.labelAt = place.rect.center();
+    picture.labelRect = place.rect;
+    picture.labelUpright = place.upright;
+    picture.extent |= place.rect;
+}
+
+/// A label on each wire: where somebody moved it, else the fullest text that stands well.
 void placeLabels(CircuitLayout& layout, const Circuit& circuit, const RouteField& field, double textScale) {
     LabelSearch search(field, textScale);
     for (const auto& [id, picture] : layout.parts) {
@@ -114,14 +122,19 @@ void placeLabels(CircuitLayout& layout, const Circuit& circuit, const RouteField
         }
     }
     for (auto& [id, picture] : layout.wires) {
+        if (const Wire& wire = circuit.wires.at(id); wire.labelFrom) {
+            put(picture,
+                search.fixed(labelAnchor(picture) + sceneDistance(*wire.labelFrom), wireLabel(wire)));
+        }
+    }
+    for (auto& [id, picture] : layout.wires) {
         const Wire& wire = circuit.wires.at(id);
+        if (wire.labelFrom) {
+            continue;
+        }
         const QString reference = shown(wire.reference);
-        const LabelPlace place =
-            search.placed(picture.path, {wireLabel(wire), reference + u' ' + shown(wire.colour), reference});
-        picture.label = place.text;
-        picture.labelAt = place.rect.center();
-        picture.labelUpright = place.upright;
-        picture.extent |= place.rect;
+        put(picture,
+            search.placed(picture.path, {wireLabel(wire), reference + u' ' + shown(wire.colour), reference}));
     }
 }
 
@@ -221,6 +234,10 @@ std::vector<GridPoint> proposedPath(const CircuitLayout& layout, const Connectio
         field.addPath(picture.corners);
     }
     return field.path(routeEnd(from), routeEnd(to), bends);
+}
+
+QPointF labelAnchor(const LinePicture& picture) {
+    return (picture.path.first() + picture.path.last()) / 2;
 }
 
 QPolygonF scenePath(const std::vector<GridPoint>& corners) {

@@ -16,6 +16,7 @@ struct LinePicture {
     QPolygonF path;
     QString label;
     QPointF labelAt;          ///< middle of the label
+    QRectF labelRect;         ///< empty without label
     bool labelUpright = true; ///< else it reads from below to above
     QPointF middle;           ///< of the longest stretch: where the current's arrow sits
     double stretch = 0;       ///< its length
@@ -48,6 +49,9 @@ CircuitLayout layoutOf(const Circuit& circuit, CircuitLayout before);
 /// A path for a line that is being drawn, among those that are there.
 std::vector<GridPoint> proposedPath(const CircuitLayout& layout, const ConnectionPoint& from,
                                     const ConnectionPoint& to, const std::vector<GridPoint>& bends);
+
+/// The middle between the ends, from where a moved label's offset is counted.
+QPointF labelAnchor(const LinePicture& picture);
 
 QPolygonF scenePath(const std::vector<GridPoint>& corners);
 

@@ -84,6 +84,8 @@ void cut(Surgery& surgery, const Id& id, const Line& line, const CutPlace& place
     second.length_m = std::max(kShortest_m, line.length_m - first.length_m);
     first.bends.clear(); // the program lays both halves anew
     second.bends.clear();
+    first.labelFrom.reset();
+    second.labelFrom.reset();
     surgery.make({{}, {putLine(id, std::move(first))}});
     surgery.make(joining(surgery.circuit(), std::move(second)).edit);
 }
@@ -212,6 +214,7 @@ std::optional<Edit> healingRemoval(const Circuit& circuit, const PartId& id) {
     whole.length_m = one.length_m + other.length_m;
     whole.area_m2 = std::min(one.area_m2, other.area_m2);
     whole.bends.clear();
+    whole.labelFrom.reset();
     Edit edit = removalOfPart(circuit, id);
     edit.name = EditNames::tr("Delete %1").arg(referenceText(circuit.parts.at(id).reference)).toStdString();
     edit.changes.push_back(putWire(wires->first, std::move(whole)));

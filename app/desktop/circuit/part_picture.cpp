@@ -169,6 +169,20 @@ void addLabelsOver(PartPicture& picture, const std::vector<Line>& lines, const T
     }
 }
 
+/// Puts the middle of the texts where somebody moved it.
+void moveLabels(PartPicture& picture) {
+    const QRectF rect = labelRect(picture);
+    if (!picture.part.labelFrom || rect.isEmpty()) {
+        return;
+    }
+    const QPointF by = sceneDistance(*picture.part.labelFrom) - rect.center();
+    for (PartText& text : picture.texts) {
+        if (text.role != TextRole::Number) {
+            text.rect.translate(by);
+        }
+    }
+}
+
 /// Beside the reference, on the side that no other text takes.
 void placeMark(PartPicture& picture) {
     constexpr double kAside = 13;
@@ -224,12 +238,23 @@ PartPicture pictureOf(const Part& part, double textScale) {
     addPoints(picture, bounds, ports, true);
     addTerminalNumbers(picture, sizes);
     addLabels(picture, sizes);
+    moveLabels(picture);
     placeMark(picture);
     picture.extent = picture.body;
     for (const PartText& text : picture.texts) {
         picture.extent |= text.rect;
     }
     return picture;
+}
+
+QRectF labelRect(const PartPicture& picture) {
+    QRectF rect;
+    for (const PartText& text : picture.texts) {
+        if (text.role != TextRole::Number) {
+            rect |= text.rect;
+        }
+    }
+    return rect;
 }
 
 QFont textFont(TextRole role, double scale) {

@@ -52,6 +52,9 @@ struct PartPicture {
 /// `textScale` as for textFont().
 PartPicture pictureOf(const Part& part, double textScale = 1);
 
+/// Round the texts that can be moved, relative to the part's origin; empty where there are none.
+QRectF labelRect(const PartPicture& picture);
+
 /// Font of a text role, sized in scene units, but no smaller than `scale` times the smallest text.
 QFont textFont(TextRole role, double scale = 1);
 

@@ -39,13 +39,15 @@ public:
 
     void activate() override {
         host().setCursorShape(Qt::ArrowCursor);
-        host().setHint(tr("Click selects, Shift adds. Drag moves; drag from a terminal draws a wire."));
+        host().setHint(tr("Click selects, Shift adds. Drag moves parts, wires and labels; drag from a "
+                          "terminal draws a wire."));
     }
 
     void press(const CanvasPointer& pointer) override {
         m_pressedAt = pointer.at;
         m_grabbed = grabbedAt(pointer);
-        m_object = host().scene().objectAt(pointer.at, pointer.reach);
+        m_object = host().scene().objectOrNamedAt(pointer.at, pointer.reach);
+        m_label = host().scene().labelAt(pointer.at, pointer.reach);
         m_wasSelected = containsAll(host().selection().objects(), m_object);
         m_pressed = true;
         if (pointer.modifiers & Qt::ShiftModifier) {
@@ -58,7 +60,7 @@ public:
     void move(const CanvasPointer& pointer) override {
         if (!m_pressed) {
             showHover(pointer);
-        } else if (QLineF(pointer.at, m_pressedAt).length() > pointer.reach / 12 * kDragDistance) {
+        } else if (QLineF(pointer.at, m_pressedAt).length() > pointer.reach / kReach_px * kDragDistance) {
             m_pressed = false;
             startDrag(pointer);
         }
@@ -103,6 +105,8 @@ private:
         if (m_grabbed && !adds) {
             next = m_grabbed->point.isPort ? hoseTool(host(), Repeat::Once) : wireTool(host(), Repeat::Once);
             host().selection().select({});
+        } else if (m_label && !adds) {
+            next = labelTool(host(), *m_label, m_pressedAt);
         } else if (!m_object.parts.empty()) {
             next = moveTool(host(), m_pressedAt);
         } else if (!m_object.empty()) {
@@ -126,12 +130,13 @@ private:
         }
         host().scene().setOverlay(overlay);
         host().scene().setHovered(overlay.caught ? SelectedObjects{}
-                                                 : host().scene().objectAt(pointer.at, pointer.reach));
+                                                 : host().scene().objectOrNamedAt(pointer.at, pointer.reach));
     }
 
     QPointF m_pressedAt;
     std::optional<CircuitScene::Caught> m_grabbed;
     SelectedObjects m_object;
+    std::optional<StandingLabel> m_label;
     bool m_wasSelected = false;
     bool m_pressed = false;
 };

@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <memory>
+#include <optional>
 
 namespace pumpwright {
 
@@ -14,6 +15,7 @@ class CircuitScene;
 class Document;
 class HandOperation;
 class Tool;
+struct StandingLabel;
 
 /// A mouse event in scene coordinates.
 struct CanvasPointer {
@@ -77,6 +79,9 @@ std::unique_ptr<Tool> bandTool(ToolHost& host, const QPointF& pressedAt);
 std::unique_ptr<Tool> placeTool(ToolHost& host, const Part& prototype);
 /// Drags a straight stretch of a wire or hose.
 std::unique_ptr<Tool> layTool(ToolHost& host, const SelectedObjects& line, const QPointF& pressedAt);
+/// Moves a label from a press to the release; without a press by pointer or keys until a click or Return.
+std::unique_ptr<Tool> labelTool(ToolHost& host, const StandingLabel& label,
+                                const std::optional<QPointF>& pressedAt);
 /// Draw wires or hoses until Esc, or `Once`: one, by a drag.
 enum class Repeat { Once, UntilEscape };
 std::unique_ptr<Tool> wireTool(ToolHost& host, Repeat repeat);

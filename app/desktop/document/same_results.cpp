@@ -7,12 +7,15 @@ Circuit withoutDrawing(Circuit circuit) {
         part.at = {};
         part.quarterTurns = 0;
         part.mirrored = false;
+        part.labelFrom.reset();
     }
     for (auto& [id, wire] : circuit.wires) {
         wire.bends.clear();
+        wire.labelFrom.reset();
     }
     for (auto& [id, hose] : circuit.hoses) {
         hose.bends.clear();
+        hose.labelFrom.reset();
     }
     return circuit;
 }

@@ -1,5 +1,7 @@
 #include "app/desktop/panels/applied_remedy.h"
 
+#include "app/desktop/shown_text.h"
+
 namespace pumpwright {
 namespace {
 
@@ -7,12 +9,14 @@ void keepDrawing(const Part& drawn, Part& part) {
     part.at = drawn.at;
     part.quarterTurns = drawn.quarterTurns;
     part.mirrored = drawn.mirrored;
+    part.labelFrom = drawn.labelFrom;
 }
 
 template <class Connection>
 void keepDrawing(const Connection& drawn, Connection& connection) {
     if (connection.from == drawn.from && connection.to == drawn.to) {
         connection.bends = drawn.bends;
+        connection.labelFrom = drawn.labelFrom;
     }
 }
 
@@ -39,6 +43,17 @@ Edit remedyAsDrawn(const Circuit& circuit, Edit remedy) {
         }
     }
     return remedy;
+}
+
+std::string stepName(const Remedy& remedy) {
+    QString spoken = translated(remedy.text);
+    if (spoken == shown(remedy.text.english())) {
+        return remedy.edit->name;
+    }
+    if (spoken.endsWith(QLatin1Char('.'))) {
+        spoken.chop(1);
+    }
+    return spoken.toStdString();
 }
 
 } // namespace pumpwright

@@ -1,5 +1,7 @@
 #include "app/desktop/panels/finding_details.h"
 
+#include "app/desktop/panels/applied_remedy.h"
+
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -147,8 +149,9 @@ void FindingDetails::showRemedies() {
             button->setObjectName(QStringLiteral("applyRemedy"));
             button->setAccessibleName(tr("Apply: %1").arg(text));
             column->addWidget(button, 0, Qt::AlignLeft);
-            connect(button, &QPushButton::clicked, this,
-                    [this, edit = *remedy.edit] { Q_EMIT remedyChosen(edit); });
+            connect(
+                button, &QPushButton::clicked, this,
+                [this, edit = Edit{stepName(remedy), remedy.edit->changes}] { Q_EMIT remedyChosen(edit); });
         }
     }
     delete layout()->replaceWidget(old, m_remedies);

@@ -15,6 +15,11 @@ namespace {
 /// Internal id of a group's index; items carry their group's row plus one.
 constexpr quintptr kGroup = 0;
 
+/// Texts of the program's own catalogue in the user's language; those of another one as they are.
+QString catalogueText(const std::string& text) {
+    return text.empty() ? QString() : translatedWords(text);
+}
+
 } // namespace
 
 QString drawerGroupTitle(DrawerGroup group) {
@@ -49,8 +54,8 @@ PartsModel::PartsModel(const Catalogue& catalogue, QObject* parent)
         }
         offered.insert(entry.kind);
         groupOf(kind->group())
-            .items.push_back({shown(entry.title), shown(entry.note), entry.price, shown(entry.id),
-                              partFromCatalogue(entry, {}, {}), kind});
+            .items.push_back({catalogueText(entry.title), catalogueText(entry.note), entry.price,
+                              shown(entry.id), partFromCatalogue(entry, {}, {}), kind});
     }
     for (const PartKind* kind : partKinds()) {
         if (offered.count(std::string(kind->id())) == 0) {

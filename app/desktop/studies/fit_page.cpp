@@ -225,8 +225,8 @@ void FitPage::showResult() {
         m_study->showNote(shown(m_found->message));
     }
     QStringList warnings;
-    for (const std::string& warning : fitWarnings(*m_found)) {
-        warnings << shown(warning);
+    for (const Text& warning : fitWarnings(*m_found)) {
+        warnings << translated(warning);
     }
     m_warnings->setText(warnings.join(QLatin1Char('\n')));
     m_take->setEnabled(m_found->status == FitResult::Status::Finished ||

@@ -1,6 +1,7 @@
 #include "app/desktop/studies/studies_panel.h"
 
 #include "app/desktop/studies/fit_page.h"
+#include "app/desktop/studies/spoken_table.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/sweep_page.h"
 #include "app/desktop/studies/trials_page.h"
@@ -30,9 +31,9 @@ StudyRun::Study breakdownsStudy(const Circuit& circuit, bool pairs) {
         BreakdownStudy soFar;
         breakdownOptions.partial = [&](const BreakdownOutcome& outcome) {
             soFar.outcomes.push_back(outcome);
-            show([&] { return StudyRun::Tables{breakdownTable(circuit, soFar)}; });
+            show([&] { return StudyRun::Tables{breakdownTable(circuit, soFar, inUsersLanguage)}; });
         };
-        return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions))};
+        return {breakdownTable(circuit, runBreakdowns(circuit, breakdownOptions), inUsersLanguage)};
     };
 }
 
@@ -53,9 +54,9 @@ StudyRun::Study spreadStudy(const Circuit& circuit, int cars, double sureTo) {
         spreadOptions.count = static_cast<std::size_t>(cars);
         spreadOptions.sureTo = sureTo;
         spreadOptions.partial = [&](const SpreadCar&, const SpreadTally& tally) {
-            show([&] { return spreadTables(tally.summary()); });
+            show([&] { return spreadTables(tally.summary(), inUsersLanguage); });
         };
-        return spreadTables(runSpread(circuit, spreadOptions));
+        return spreadTables(runSpread(circuit, spreadOptions), inUsersLanguage);
     };
 }
 

@@ -4,6 +4,7 @@
 #include "app/desktop/panels/quantity_text.h"
 #include "app/desktop/panels/table_names.h"
 #include "app/desktop/studies/sheet_table_model.h"
+#include "app/desktop/studies/spoken_table.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -137,9 +138,10 @@ void StudyPage::fillTables(const std::vector<SheetTable>& tables) {
     }
     for (std::size_t i = 0; i < tables.size(); ++i) {
         QTableView& view = *m_views[i].view;
-        m_views[i].title->setText(shown(tables[i].title));
-        static_cast<SheetTableModel*>(view.model())->setTable(tables[i]);
-        view.setAccessibleName(QStringLiteral("%1: %2").arg(m_name, shown(tables[i].title)));
+        const SheetTable table = spokenTable(tables[i]);
+        m_views[i].title->setText(shown(table.title));
+        static_cast<SheetTableModel*>(view.model())->setTable(table);
+        view.setAccessibleName(QStringLiteral("%1: %2").arg(m_name, shown(table.title)));
         nameHeaders(view);
         fitToRows(view);
     }

@@ -4,6 +4,7 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/quantity_text.h"
 #include "app/desktop/studies/handed_over.h"
+#include "app/desktop/studies/spoken_table.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/value_choice.h"
 #include "core/sheet/sweep_tables.h"
@@ -60,7 +61,7 @@ SweepPage::SweepPage(Document& document, QWidget* parent)
                   static_cast<StudyOptions&>(sweepOptions) = options;
                   const auto tablesOf = [&](const SweepStudy& study) {
                       found->put(study);
-                      return sweepTables(study, *sweepOptions.measure, sweepOptions.goal);
+                      return sweepTables(study, *sweepOptions.measure, sweepOptions.goal, inUsersLanguage);
                   };
                   sweepOptions.partial = [&](const SweepStudy& soFar) {
                       show([&] { return tablesOf(soFar); });

@@ -93,6 +93,7 @@ TEST_CASE("moving and turning parts asks for a new check over the same drive", "
     Part part = document.circuit().parts.at({"P1"});
     part.at.x += 5;
     part.quarterTurns = 1;
+    part.labelFrom = LabelOffset{0, 30};
     document.apply({"Move P1", {putPart({"P1"}, part)}});
     REQUIRE(waitUntilDone(analysis));
     CHECK(driven.isEmpty());

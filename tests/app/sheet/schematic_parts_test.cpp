@@ -58,3 +58,19 @@ TEST_CASE("every part of a divided schematic shows its piece", "[sheet][schemati
         CHECK(hasInk(image, QRect(100, 150, 2400, 1450)));
     }
 }
+
+TEST_CASE("texts that somebody moved are printed where they stand", "[sheet][schematic]") {
+    const auto hasInkAtBottomLeft = [](const Circuit& circuit) {
+        const SchematicParts parts(circuit, kPage, kPage);
+        QImage image(kPage.size().toSize(), QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        parts.paintOverview(painter, circuit);
+        painter.end();
+        return hasInk(image, QRect(0, image.height() / 2, image.width() / 2, image.height() / 2));
+    };
+    Circuit circuit = spreadCircuit(40, 40);
+    CHECK_FALSE(hasInkAtBottomLeft(circuit));
+    circuit.parts.at(PartId{"R1"}).labelFrom = LabelOffset{0, 170};
+    CHECK(hasInkAtBottomLeft(circuit));
+}

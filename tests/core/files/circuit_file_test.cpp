@@ -71,6 +71,18 @@ TEST_CASE("a circuit file has its keys in a fixed order, units in them, and one 
 )");
 }
 
+TEST_CASE("where somebody moved labels is kept, up to the farthest place", "[files][circuit]") {
+    Circuit circuit = twoResistors();
+    CHECK(circuitText(circuit).find("labelFrom") == std::string::npos);
+    circuit.parts.at({"R1"}).labelFrom = LabelOffset{12, -8};
+    circuit.wires.at({"w1"}).labelFrom = LabelOffset{-1000, 1000};
+    const std::string text = circuitText(circuit);
+    CHECK(text.find("\n      \"labelFrom_mm\": [12, -8],\n      \"values\"") != std::string::npos);
+    CHECK(text.find("\"insulation\": \"T105\",\n      \"labelFrom_mm\": [-1000, 1000]\n") !=
+          std::string::npos);
+    CHECK(parseCircuit(text).value() == circuit);
+}
+
 TEST_CASE("an empty circuit is written and read back", "[files][circuit]") {
     const auto again = parseCircuit(circuitText({}));
     REQUIRE(again);

@@ -82,15 +82,15 @@ TEST_CASE("a fit's table holds errors, and warnings are plain words", "[sheet][f
     const SheetTable values = fitTables(result)[0];
     CHECK(values.rows[0][4] == "2.0 %");
     CHECK(values.rows[2][3] == "–");
-    const std::vector<std::string> warnings = fitWarnings(result);
+    const std::vector<Text> warnings = fitWarnings(result);
     REQUIRE(warnings.size() == 3);
-    CHECK(
-        warnings[0].find("cannot tell A1 Equivalent hole of all leaks and A1 Vacuum chamber at rest apart") !=
-        std::string::npos);
-    CHECK(warnings[1].find("says nothing about A1 Boost ratio") != std::string::npos);
-    CHECK(warnings[2].find("at the limit") != std::string::npos);
+    CHECK(warnings[0].english().find(
+              "cannot tell A1 Equivalent hole of all leaks and A1 Vacuum chamber at rest apart") !=
+          std::string::npos);
+    CHECK(warnings[1].english().find("says nothing about A1 Boost ratio") != std::string::npos);
+    CHECK(warnings[2].english().find("at the limit") != std::string::npos);
     result.traces = {{"A1:vacuum", QuantityKind::GaugeVacuum, 300, 10e3, 999, 10e3}};
     CHECK(fitWarnings(result).size() == 3);
     result.traces[0].after = 1001;
-    CHECK(fitWarnings(result).front().find("does not meet A1:vacuum") != std::string::npos);
+    CHECK(fitWarnings(result).front().english().find("does not meet A1:vacuum") != std::string::npos);
 }
