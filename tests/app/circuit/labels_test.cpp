@@ -2,6 +2,7 @@
 #include "app/desktop/circuit/circuit_view.h"
 #include "app/desktop/circuit/geometry.h"
 #include "app/desktop/circuit/labels.h"
+#include "app/desktop/circuit/line_surgery.h"
 #include "app/desktop/document/analysis.h"
 #include "app/desktop/document/document.h"
 #include "core/files/circuit_file.h"
@@ -270,6 +271,18 @@ TEST_CASE("the moved label of a wire turns with both its parts, and stays where 
     const auto offset = [](const Circuit& circuit) { return *circuit.wires.at({"w1"}).labelFrom; };
     CHECK(offset(after(moved, rotation(moved, {{{"F1"}, {"K1"}}, {}, {}}))) == LabelOffset{-20, 0});
     CHECK(offset(after(moved, rotation(moved, kRelay))) == LabelOffset{0, 20});
+}
+
+TEST_CASE("the halves of a cut wire have their labels placed by the program", "[labels]") {
+    const Circuit moved = after(fuseAndRelay(), labelling(fuseAndRelay(), kWire, {0, 20}));
+    const LinePicture wire = layoutOf(moved).wires.at({"w1"});
+    const auto place = cutPlace(wire, (wire.path[0] + wire.path[1]) / 2);
+    REQUIRE(place);
+    Wire branch;
+    branch.from = {{"F1"}, "1"};
+    const Circuit cut = after(moved, branching(moved, WireId{"w1"}, *place, branch).edit);
+    REQUIRE(cut.wires.size() == 3);
+    CHECK_FALSE(hasMovedLabel(cut, allObjects(cut)));
 }
 
 TEST_CASE("copies have their labels where the originals have them", "[labels]") {
