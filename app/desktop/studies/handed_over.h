@@ -1,6 +1,7 @@
 #pragma once
 
-#include <mutex>
+#include <QMutex>
+
 #include <utility>
 
 namespace pumpwright {
@@ -10,16 +11,16 @@ template <class Value>
 class HandedOver {
 public:
     void put(Value value) {
-        const std::lock_guard lock(m_mutex);
+        const QMutexLocker lock(&m_mutex);
         m_value = std::move(value);
     }
     Value value() const {
-        const std::lock_guard lock(m_mutex);
+        const QMutexLocker lock(&m_mutex);
         return m_value;
     }
 
 private:
-    mutable std::mutex m_mutex;
+    mutable QMutex m_mutex;
     Value m_value;
 };
 

@@ -3,7 +3,6 @@
 #include "app/desktop/chart/sweep_plot.h"
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/quantity_text.h"
-#include "app/desktop/studies/handed_over.h"
 #include "app/desktop/studies/spoken_table.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/value_choice.h"
@@ -26,7 +25,7 @@ constexpr int kMostPointsOffered = 100;
 QLineEdit* newField(const QString& name, QWidget* parent) {
     auto* field = new QLineEdit(parent);
     field->setAccessibleName(name);
-    field->setMinimumWidth(12 * field->fontMetrics().averageCharWidth());
+    field->setMinimumWidth(10 * field->fontMetrics().averageCharWidth());
     return field;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/studies/handed_over.h"
 #include "core/study/sweep.h"
 
 #include <QWidget>
@@ -15,8 +16,6 @@ class QSpinBox;
 namespace pumpwright {
 
 class Document;
-template <class Value>
-class HandedOver;
 class StudyPage;
 class SweepPlot;
 class ValueChoice;

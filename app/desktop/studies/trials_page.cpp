@@ -3,7 +3,6 @@
 #include "app/desktop/document/document.h"
 #include "app/desktop/panels/table_names.h"
 #include "app/desktop/shown_text.h"
-#include "app/desktop/studies/handed_over.h"
 #include "app/desktop/studies/study_page.h"
 #include "app/desktop/studies/trials_model.h"
 #include "core/sheet/references.h"

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/chart/chart_lanes.h"
+#include "app/desktop/studies/handed_over.h"
 #include "core/sheet/bill.h"
 #include "core/study/trials.h"
 
@@ -18,8 +19,6 @@ class QTableView;
 namespace pumpwright {
 
 class Document;
-template <class Value>
-class HandedOver;
 class StudyPage;
 class TrialsModel;
 
