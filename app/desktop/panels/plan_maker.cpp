@@ -12,6 +12,11 @@
 #include <QSpinBox>
 
 namespace pumpwright {
+namespace {
+
+constexpr int kLeastLetters = 12;
+
+} // namespace
 
 PlanMaker::PlanMaker(Document& document, Dialogs& dialogs, QWidget* parent)
     : QWidget(parent), m_document(document), m_dialogs(dialogs), m_sorts(new QComboBox(this)),
@@ -30,10 +35,13 @@ PlanMaker::PlanMaker(Document& document, Dialogs& dialogs, QWidget* parent)
     m_trace->setToolTip(tr("Takes the presses from a table of time and speed (CSV)"));
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 6);
-    grid->addWidget(m_sorts, 0, 0);
-    grid->addWidget(m_seed, 0, 1);
-    grid->addWidget(m_make, 0, 2);
-    grid->addWidget(m_trace, 1, 0, 1, 3);
+    // The list may be narrower than its longest name: the panel has no room to scroll sideways.
+    m_sorts->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_sorts->setMinimumContentsLength(kLeastLetters);
+    grid->addWidget(m_sorts, 0, 0, 1, 2);
+    grid->addWidget(m_seed, 1, 0);
+    grid->addWidget(m_make, 1, 1);
+    grid->addWidget(m_trace, 2, 0, 1, 2);
     grid->setColumnStretch(0, 1);
     connect(m_make, &QPushButton::clicked, this, &PlanMaker::make);
     connect(m_trace, &QPushButton::clicked, this, &PlanMaker::openTrace);

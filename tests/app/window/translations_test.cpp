@@ -2,15 +2,11 @@
 #include "app/desktop/translations.h"
 #include "tests/app/window/bench.h"
 
-#include <QAbstractButton>
-#include <QApplication>
 #include <QDockWidget>
 #include <QFile>
-#include <QLabel>
 #include <QLocale>
 #include <QProcess>
 #include <QRegularExpression>
-#include <QTranslator>
 #include <QXmlStreamReader>
 
 #include <set>
@@ -100,37 +96,6 @@ std::set<std::pair<QString, QString>> keysOf(const std::vector<Message>& message
         keys.emplace(message.context, message.source);
     }
     return keys;
-}
-
-/// English that is forty percent longer, with letters above and below the usual height.
-class LongWinded final : public QTranslator {
-public:
-    QString translate(const char*, const char* source, const char*, int n) const override {
-        QString text = QString::fromUtf8(source);
-        if (n >= 0) {
-            text.replace(QStringLiteral("%n"), QString::number(n));
-        }
-        for (auto more = (text.size() * 2 + 4) / 5; more > 0; more -= 6) {
-            text += QStringLiteral(" Ågjpq").left(more + 1);
-        }
-        return text;
-    }
-    bool isEmpty() const override { return false; }
-};
-
-bool isShownInFull(const QWidget& widget) {
-    return widget.visibleRegion().boundingRect().width() >= widget.width() - 1;
-}
-
-/// Whether the widget has the room that its text asks for, or breaks its lines, and nothing covers its sides.
-bool hasRoom(const QWidget& widget) {
-    if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
-        const bool fits = label->wordWrap() || label->width() >= label->minimumSizeHint().width();
-        return label->text().isEmpty() || (fits && isShownInFull(widget));
-    }
-    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
-    return button == nullptr || button->text().isEmpty() ||
-           (button->width() >= button->minimumSizeHint().width() && isShownInFull(widget));
 }
 
 } // namespace
@@ -226,31 +191,4 @@ TEST_CASE("the window speaks German, and English again", "[window][translations]
     WindowBench bench;
     CHECK(bench.window.findChild<QDockWidget*>(QStringLiteral("findings"))->windowTitle() ==
           QStringLiteral("Findings"));
-}
-
-TEST_CASE("texts longer by forty percent, written from the right, are cut nowhere",
-          "[window][translations]") {
-    LongWinded longWinded;
-    QCoreApplication::installTranslator(&longWinded);
-    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
-    {
-        WindowBench bench;
-        bench.waitForAnalysis();
-        QTest::qWait(100);
-        bench.keepPicture(QStringLiteral("window-long-texts.png"));
-        int looked = 0;
-        for (const QWidget* widget : bench.window.findChildren<QWidget*>()) {
-            if (widget->isVisibleTo(&bench.window) && widget->visibleRegion().boundingRect().width() > 0) {
-                ++looked;
-                const auto* label = qobject_cast<const QLabel*>(widget);
-                INFO(widget->metaObject()->className()
-                     << " " << widget->accessibleName().toStdString() << " "
-                     << (label ? label->text().toStdString() : std::string()));
-                CHECK(hasRoom(*widget));
-            }
-        }
-        CHECK(looked > 40);
-    }
-    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
-    QCoreApplication::removeTranslator(&longWinded);
 }
