@@ -24,9 +24,9 @@ constexpr int kCornerCost = 90; ///< touching another line's corner, or bending 
 
 constexpr int kDetour = 14;                      ///< steps that a path may go beyond its ends
 constexpr std::size_t kLargestField = 4'000'000; ///< cells; beyond, lines go straight
-/// Cells between two ends, 2.5 m by 2.5 m; ends farther apart are joined without a search, which would take
-/// hundreds of megabytes and tenths of a second for a line that nobody can follow.
-constexpr qint64 kLargestSearch = 250'000;
+/// Cells between two ends, more than from corner to corner of a sheet of A0 (ISO 216). Ends farther apart are
+/// joined without a search, which would take long for a line that nobody can follow.
+constexpr qint64 kLargestSearch = 60'000;
 
 void add(std::uint8_t& count) {
     count = static_cast<std::uint8_t>(std::min(255, count + 1));

@@ -225,6 +225,8 @@ TEST_CASE("whatever a user does can be undone, redone, saved and loaded", "[wind
     for (int done = 1; done <= count; ++done) {
         INFO("action " << done);
         user.act();
+        // As a running program does between two actions: else widgets that are replaced pile up.
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         if (done % kSavedEvery == 0) {
             checkSavedAndLoaded(bench);
             QCoreApplication::processEvents();
