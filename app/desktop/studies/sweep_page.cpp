@@ -21,6 +21,7 @@ namespace {
 
 constexpr int kUsualPoints = 15;
 constexpr int kMostPointsOffered = 100;
+constexpr int kLeastLetters = 14; ///< of a chosen text: the panel is narrow
 
 QLineEdit* newField(const QString& name, QWidget* parent) {
     auto* field = new QLineEdit(parent);
@@ -90,6 +91,8 @@ void SweepPage::build() {
         m_result->addItem(translatedWords(measure.label), editable(measure.id));
     }
     m_result->setAccessibleName(tr("Result"));
+    m_result->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_result->setMinimumContentsLength(kLeastLetters);
     m_points->setAccessibleName(tr("Points along each value"));
     m_points->setRange(2, kMostPointsOffered);
     m_points->setValue(kUsualPoints);

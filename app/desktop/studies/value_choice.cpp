@@ -17,7 +17,7 @@ ValueChoice::ValueChoice(Document& document, const QString& name, const QString&
     completer()->setCompletionMode(QCompleter::PopupCompletion);
     completer()->setFilterMode(Qt::MatchContains);
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumContentsLength(18);
+    setMinimumContentsLength(14);
     connect(&document, &Document::changed, this, [this](const ChangedObjects& changed) {
         if (changed.all || !changed.parts.empty() || !changed.wires.empty() || !changed.hoses.empty()) {
             fill();
