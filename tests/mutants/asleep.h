@@ -1,7 +1,7 @@
 #pragma once
 
-// What run.py puts in front of a source that holds all its mutants at once, asleep. PUMPWRIGHT_MUTANT wakes one.
-// `a < b` becomes `a < less(17) > b`, which binds as the comparison did; a limit becomes number(0.5, …).
+// What run.py puts in front of a source that holds all its mutants at once, asleep. PUMPWRIGHT_MUTANT wakes
+// one. `a < b` becomes `a < less(17) > b`, which binds as the comparison did; a limit becomes number(0.5, …).
 
 #include <cstdlib>
 #include <type_traits>
@@ -37,10 +37,18 @@ template <Sign sign>
 struct Comparison {
     int id;
 };
-constexpr Comparison<Sign::Less> less(int id) { return {id}; }
-constexpr Comparison<Sign::LessOrEqual> lessOrEqual(int id) { return {id}; }
-constexpr Comparison<Sign::More> more(int id) { return {id}; }
-constexpr Comparison<Sign::MoreOrEqual> moreOrEqual(int id) { return {id}; }
+constexpr Comparison<Sign::Less> less(int id) {
+    return {id};
+}
+constexpr Comparison<Sign::LessOrEqual> lessOrEqual(int id) {
+    return {id};
+}
+constexpr Comparison<Sign::More> more(int id) {
+    return {id};
+}
+constexpr Comparison<Sign::MoreOrEqual> moreOrEqual(int id) {
+    return {id};
+}
 
 template <class Left, Sign sign>
 struct Begun {
