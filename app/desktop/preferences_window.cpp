@@ -150,6 +150,7 @@ QWidget* PreferencesWindow::newCircuitsPage() {
     auto* scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     scroll->setAccessibleName(tr("New circuits"));
     scroll->setWidget(page);
     return scroll;

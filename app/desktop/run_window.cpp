@@ -2,6 +2,7 @@
 
 #include "app/desktop/data_files.h"
 #include "app/desktop/dialogs.h"
+#include "app/desktop/focus_style.h"
 #include "app/desktop/main_window.h"
 #include "app/desktop/preferences.h"
 #include "app/desktop/running_program.h"
@@ -30,6 +31,7 @@ int runWindow(int argc, char** argv, const QString& file) {
     QApplication::setApplicationName(QStringLiteral("pumpwright"));
     QApplication::setApplicationDisplayName(QStringLiteral("Pumpwright"));
     std::setlocale(LC_NUMERIC, "C"); // Qt has set the user's; libraries that read numbers must not follow it
+    QApplication::setStyle(new FocusStyle);
     speak(QLocale());
     const QString socket = socketOfDisplay();
     const QString path = file.isEmpty() ? file : QFileInfo(file).absoluteFilePath();

@@ -17,6 +17,7 @@ DrivePlanEditor::DrivePlanEditor(Document& document, const Preferences& preferen
     auto* scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setAccessibleName(tr("Drive plan"));
     auto* content = new QWidget(scroll);

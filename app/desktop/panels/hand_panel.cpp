@@ -107,6 +107,7 @@ void HandPanel::build() {
     auto* scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     scroll->setAccessibleName(tr("Controls"));
     auto* content = new QWidget(scroll);
     auto* column = new QVBoxLayout(content);

@@ -38,6 +38,7 @@ Nameplate::Nameplate(Document& document, Selection& selection, const Preferences
     auto* scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setAccessibleName(tr("Nameplate fields"));
     auto* column = new QVBoxLayout(m_formHolder);

@@ -43,6 +43,7 @@ void addScrolled(QTabWidget& pages, QWidget* page, const QString& name) {
     area->setAccessibleName(name);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     area->setWidget(page);
     pages.addTab(area, name);
 }

@@ -78,6 +78,7 @@ void StudyPage::build(const QString& about) {
     scroll->setAccessibleName(tr("Results: %1").arg(m_name));
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the focus of what it holds
     scroll->setWidget(tables);
 
     auto* column = new QVBoxLayout(this);
