@@ -32,6 +32,8 @@ constexpr std::array kParameters{
 constexpr double kInputKnee_V = 0.2;
 /// [S] across the input, so that an unconnected terminal does not float.
 constexpr double kInputLeak_S = 1e-9;
+/// [F] across the input: an optocoupler's and its circuit's. Common practice.
+constexpr double kInputCapacitance_F = 1e-10;
 /// [F] across the output. Common practice for a large field-effect transistor.
 constexpr double kOutputCapacitance_F = 1e-9;
 /// [V] over which the leakage sets in.
@@ -80,6 +82,7 @@ public:
     }
 
     void addMasses(MassMatrix& masses) const override {
+        masses.addCapacitance(m_inputPlus, m_inputMinus, kInputCapacitance_F);
         masses.addCapacitance(m_plus, m_minus, kOutputCapacitance_F);
         masses.add(m_junction, m_junction, m_values.heatCapacity_JperK);
     }
@@ -90,7 +93,8 @@ public:
         account.giveOff(input_V * m_values.inputCurrent_A * smoothOnset(input_V, kInputKnee_V).value +
                         kInputLeak_S * input_V * input_V + rise_K / m_values.thermalResistance_KperW);
         account.held_J +=
-            m_values.heatCapacity_JperK * rise_K + 0.5 * kOutputCapacitance_F * output_V * output_V;
+            m_values.heatCapacity_JperK * rise_K +
+            0.5 * (kInputCapacitance_F * input_V * input_V + kOutputCapacitance_F * output_V * output_V);
     }
 
     std::vector<double> memoryAtStart() const override { return {0}; }

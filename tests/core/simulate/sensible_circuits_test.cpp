@@ -155,6 +155,22 @@ TEST_CASE(
     CHECK(balanced >= 0.97 * count);
 }
 
+TEST_CASE("a solid-state relay whose input nothing holds is driven to the end", "[simulate][property]") {
+    // Two circuits in which a diode leads to the input, which had no capacitance: the steps became too fine.
+    constexpr int kFound[] = {554, 2066};
+    SensibleCircuits sensible(20261125);
+    for (int round = 0; round <= kFound[1]; ++round) {
+        const Circuit circuit = sensible.circuit();
+        if (round == kFound[0] || round == kFound[1]) {
+            CAPTURE(round);
+            const DriveResult drive = simulateDrive(circuit);
+            CHECK(drive.message.empty());
+            CHECK(drive.status == DriveStatus::Finished);
+            checkBalances(drive.balances);
+        }
+    }
+}
+
 TEST_CASE("more leak never leaves more vacuum", "[simulate][property]") {
     double before_Pa = 70e3;
     for (const double hole_m : {1e-5, 2e-5, 5e-5, 1e-4, 2e-4, 5e-4, 1e-3}) {
