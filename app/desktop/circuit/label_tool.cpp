@@ -48,16 +48,16 @@ public:
         const int step = modifiers.testFlag(Qt::ShiftModifier) ? kLargeStep_mm : 1;
         switch (key) {
         case Qt::Key_Left:
-            show(nearestOffset(sceneDistance(m_from) - sceneDistance(LabelOffset{step, 0})));
+            nudge({-step, 0});
             return true;
         case Qt::Key_Right:
-            show(nearestOffset(sceneDistance(m_from) + sceneDistance(LabelOffset{step, 0})));
+            nudge({step, 0});
             return true;
         case Qt::Key_Up:
-            show(nearestOffset(sceneDistance(m_from) - sceneDistance(LabelOffset{0, step})));
+            nudge({0, -step});
             return true;
         case Qt::Key_Down:
-            show(nearestOffset(sceneDistance(m_from) + sceneDistance(LabelOffset{0, step})));
+            nudge({0, step});
             return true;
         case Qt::Key_Return:
         case Qt::Key_Enter:
@@ -70,6 +70,8 @@ public:
 
 private:
     Edit edit() { return labelling(host().document().circuit(), m_label.of, m_from); }
+
+    void nudge(LabelOffset by) { show(nearestOffset(sceneDistance(m_from) + sceneDistance(by))); }
 
     void show(LabelOffset from) {
         if (from != m_from) {

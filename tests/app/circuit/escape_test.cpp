@@ -17,6 +17,13 @@ Circuit joinedParts() {
         .build();
 }
 
+/// Begins a wire at the relay's terminal 86, without a pointer.
+void takeWireStart(Canvas& canvas) {
+    canvas.view.startWire();
+    canvas.type("k186");
+    canvas.key(Qt::Key_Return);
+}
+
 } // namespace
 
 TEST_CASE("Esc ends whatever is half done, and leaves bytes and history as they were", "[canvas][escape]") {
@@ -65,20 +72,14 @@ TEST_CASE("Esc ends whatever is half done, and leaves bytes and history as they 
         canvas.type("q9");
     }
     SECTION("a wire whose start is taken by keys") {
-        canvas.view.startWire();
-        canvas.type("k186");
-        canvas.key(Qt::Key_Return);
+        takeWireStart(canvas);
     }
     SECTION("a wire whose end is half typed") {
-        canvas.view.startWire();
-        canvas.type("k186");
-        canvas.key(Qt::Key_Return);
+        takeWireStart(canvas);
         canvas.type("f1");
     }
     SECTION("a wire whose end is typed as something that is not there") {
-        canvas.view.startWire();
-        canvas.type("k186");
-        canvas.key(Qt::Key_Return);
+        takeWireStart(canvas);
         canvas.type("q9");
     }
     SECTION("a wire with a start by click, a corner, and an end half typed") {
